@@ -1,0 +1,74 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte'
+import { playwright } from '@vitest/browser-playwright'
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+import { aliases } from './aliases'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const electronStandIn = fileURLToPath(new URL('../src-main/window/electron-stand-in.ts', import.meta.url))
+
+// Importing the real `electron` outside Electron tries to download it.
+const nodeAlias = { ...aliases, electron: electronStandIn }
+
+export default defineConfig({
+  root,
+  test: {
+    maxWorkers: 2,
+    coverage: {
+      provider: 'v8',
+      include: ['shared/**/*.ts'],
+      exclude: ['**/*.test.ts', '**/*.bench.ts'],
+    },
+    projects: [
+      {
+        resolve: { alias: nodeAlias },
+        test: {
+          name: 'shared',
+          environment: 'node',
+          include: ['shared/**/*.test.ts'],
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        resolve: { alias: nodeAlias },
+        test: {
+          name: 'main',
+          environment: 'node',
+          include: ['src-main/**/*.test.ts', 'tests/*.test.ts', 'assets/**/*.test.ts'],
+          benchmark: { include: [] },
+        },
+      },
+      {
+        resolve: { alias: aliases, conditions: ['browser'] },
+        plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+        test: {
+          name: 'renderer',
+          include: ['src-renderer/**/*.browser.test.ts'],
+          benchmark: { include: [] },
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: {
+                executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
+                args: [
+                  '--no-sandbox',
+                  '--use-angle=swiftshader',
+                  '--enable-unsafe-swiftshader',
+                  '--ignore-gpu-blocklist',
+                  '--no-first-run',
+                  '--disable-background-networking',
+                  '--disable-component-update',
+                  '--disable-sync',
+                  '--disable-quic',
+                ],
+              },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+    ],
+  },
+})

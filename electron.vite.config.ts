@@ -1,0 +1,40 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte'
+import { defineConfig } from 'electron-vite'
+import { aliases } from './.config/aliases'
+
+// Every runtime library is a development dependency: it is bundled, and the package ships `out/` alone.
+export default defineConfig({
+  main: {
+    resolve: { alias: aliases },
+    build: {
+      target: 'node20.18',
+      rolldownOptions: {
+        input: { index: 'src-main/index.ts', potwright: 'src-main/cli/potwright.ts' },
+      },
+    },
+  },
+  preload: {
+    resolve: { alias: aliases },
+    build: {
+      target: 'node20.18',
+      externalizeDeps: false,
+      rolldownOptions: {
+        input: { preload: 'src-main/preload.ts' },
+        // A sandboxed preload has to be a single CommonJS file.
+        output: { format: 'cjs', entryFileNames: '[name].cjs' },
+      },
+    },
+  },
+  renderer: {
+    root: 'src-renderer',
+    resolve: { alias: aliases },
+    // `svelte.config.js` is looked for in the renderer's root, so the options are given here.
+    plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+    worker: { format: 'es' },
+    build: {
+      target: 'chrome130',
+      minify: true,
+      rolldownOptions: { input: { index: 'src-renderer/index.html' } },
+    },
+  },
+})

@@ -1,0 +1,66 @@
+import type { Bottom, Water } from '@shared/schema/water'
+
+/** What the water does while a pot is down: the strongest current and the range of depth. SI units. */
+export interface Conditions {
+  /** Strongest surface current expected [m/s], wind drift included. */
+  readonly surfaceCurrentMps: number
+  /** Least and greatest depth over the tide [m]. */
+  readonly depthLowM: number
+  readonly depthHighM: number
+  readonly bottom: Bottom | undefined
+  readonly waves: { readonly heightM: number; readonly periodS: number } | undefined
+  readonly temperatureC: number | undefined
+  readonly salinityPsu: number | undefined
+  /** Where the current comes from, for the finding's text. */
+  readonly basis: string
+}
+
+/** What is missing before conditions can be known, as the trade says it. */
+export type MissingConditions = { readonly missing: string }
+
+// Surface drift of 2-3 % of the wind is common practice; the upper end is taken.
+const windDriftShare = 0.03
+
+/**
+ * Conditions from what a water states by itself: a typed current, or a spring rate with a range of tide.
+ * Station-based sources are predicted elsewhere and passed in as `predicted`.
+ *
+ * @param water     the place
+ * @param predicted strongest current and extreme heights from stations, where the water uses them
+ * @returns conditions, or what is missing
+ */
+export function conditionsAt(
+  water: Water,
+  predicted: { readonly currentMps?: number; readonly lowM?: number; readonly highM?: number } = {},
+): Conditions | MissingConditions {
+  const stream = strongestStream(water, predicted.currentMps)
+  if (stream === undefined) return { missing: 'the current at this water' }
+  const [lowM, highM] = tideExtremes(water, predicted)
+  return {
+    surfaceCurrentMps: stream.mps + windDriftShare * (water.windMps ?? 0),
+    depthLowM: Math.max(0, water.depthM + lowM),
+    depthHighM: water.depthM + highM,
+    bottom: water.bottom,
+    waves: water.waves,
+    temperatureC: water.temperatureC,
+    salinityPsu: water.salinityPsu,
+    basis: stream.basis,
+  }
+}
+
+function strongestStream(
+  water: Water,
+  predictedMps: number | undefined,
+): { mps: number; basis: string } | undefined {
+  const current = water.current
+  if (!current) return undefined
+  if (current.source === 'fixed') return { mps: current.mps, basis: 'a current typed in' }
+  if (current.source === 'rate') return { mps: current.springMps, basis: 'the spring rate' }
+  return predictedMps === undefined ? undefined : { mps: predictedMps, basis: 'predictions for the station' }
+}
+
+/** Heights above chart datum; without a tide the depth is taken as it stands. */
+function tideExtremes(water: Water, predicted: { lowM?: number; highM?: number }): [number, number] {
+  if (water.tide?.source === 'range') return [0, water.tide.springM]
+  return [predicted.lowM ?? 0, predicted.highM ?? 0]
+}
