@@ -1,0 +1,28 @@
+import type { Materials } from '@shared/schema/materials'
+import type { Verdict } from '@shared/schema/check'
+import type { Pot } from '@shared/schema/pot'
+import type { Trip } from '@shared/schema/trip'
+import type { Coefficients } from '@shared/physics/coefficients'
+import type { Conditions, MissingConditions } from '@shared/tides/conditions'
+
+/** Everything a full check needs. What is left out makes the verdicts that need it "cannot tell". */
+export interface CheckInput {
+  readonly pot: Pot
+  readonly materials: Materials
+  readonly coefficients: Coefficients
+  readonly conditions?: Conditions | MissingConditions
+  readonly trip?: Trip
+  /** From the rules of the region, judged elsewhere. */
+  readonly legal?: Verdict
+  /** From the fishing models, judged elsewhere. */
+  readonly fishing?: Verdict
+  readonly wear?: WearState
+}
+
+/** What use has done to the gear, as far as the check is concerned. */
+export interface WearState {
+  /** Share of the new rope's strength that is left, 0-1. */
+  readonly ropeStrengthLeft?: number
+  /** Growth on the netting: twine diameter times this, 1 clean to 1.5 and more. */
+  readonly foulingFactor?: number
+}
