@@ -8,7 +8,7 @@ export type Bottom = (typeof bottoms)[number]
 
 const stationId = v.pipe(
   v.string(),
-  v.regex(/^[a-z0-9-]+\/[A-Za-z0-9_.:-]+$/, 'must be a station like noaa/9447130'),
+  v.regex(/^[a-z0-9-]+\/[A-Za-z0-9_.:@-]+$/, 'must be a station like noaa/9447130'),
 )
 
 const tide = v.variant('source', [
