@@ -60,6 +60,8 @@ const netting = v.strictObject({
   barLengthMm: numberBetween(5, 200),
   knotted: v.boolean(),
   hangingRatio: v.optional(numberBetween(0.2, 0.95)),
+  /** Slack or loose netting that can tangle a crab. */
+  entangles: v.optional(v.boolean()),
 })
 
 const entrance = v.strictObject({
@@ -69,6 +71,15 @@ const entrance = v.strictObject({
   bearingDeg,
   sillMm: heightMm,
   onTop: v.optional(v.boolean()),
+  /** How far the funnel reaches into the pot. */
+  depthMm: v.optional(numberBetween(0, 1500)),
+  /** Turtle or terrapin frame fixed in the entrance, by its inside opening. */
+  excluder: v.optional(
+    v.union([
+      v.literal('none'),
+      v.strictObject({ widthMm: numberBetween(10, 1000), heightMm: numberBetween(10, 500) }),
+    ]),
+  ),
 })
 
 const door = v.strictObject({
@@ -96,6 +107,10 @@ const gapPlace = {
   count: wholeBetween(1, 24),
   bottomEdgeMm: heightMm,
   bearingDeg: v.optional(bearingDeg),
+  onTop: v.optional(v.boolean()),
+  /** Distance of the gap's edge from the nearest corner, partition or baffle. */
+  cornerMm: v.optional(numberBetween(0, 2000)),
+  chamber: v.optional(wholeBetween(1, 4)),
 }
 
 const escapeGap = v.variant('shape', [
@@ -113,6 +128,8 @@ const release = v.strictObject({
   material: v.optional(v.picklist(['cotton', 'jute', 'sisal', 'hemp', 'synthetic'])),
   diameterMm: v.optional(numberBetween(0.2, 20)),
   threads: v.optional(wholeBetween(1, 400)),
+  /** Single loops or strands that hold the lid, panel or door. */
+  loops: v.optional(wholeBetween(1, 12)),
   openingWidthMm: v.optional(numberBetween(10, 2000)),
   openingHeightMm: v.optional(numberBetween(10, 2000)),
   bottomEdgeMm: v.optional(heightMm),
@@ -159,6 +176,9 @@ const floatCommon = {
   colours: v.pipe(v.array(v.picklist(floatColours)), v.minLength(1), v.maxLength(4)),
   pattern: v.picklist(['solid', 'halves', 'stripe']),
   reflective: v.optional(v.boolean()),
+  /** Made as a marker buoy, not a bottle or a can. */
+  purposeMade: v.optional(v.boolean()),
+  stripeMm: v.optional(numberBetween(1, 500)),
 }
 
 const float = v.variant('shape', [
@@ -168,6 +188,16 @@ const float = v.variant('shape', [
     diameterMm: numberBetween(20, 1500),
     lengthMm: numberBetween(20, 2000),
     ...floatCommon,
+  }),
+])
+
+/** A second, smaller float on the same line, where a place asks for one; `none` says that there is none. */
+const markerFloat = v.union([
+  v.literal('none'),
+  v.strictObject({
+    diameterMm: numberBetween(20, 1500),
+    lengthMm: numberBetween(20, 2000),
+    colours: v.pipe(v.array(v.picklist(floatColours)), v.minLength(1), v.maxLength(4)),
   }),
 ])
 
@@ -186,6 +216,7 @@ export const markFields = [
   'boat-number',
   'gear-code',
   'year',
+  'date-set',
 ] as const
 
 const label = v.strictObject({
@@ -220,6 +251,7 @@ export const PotSchema = v.strictObject({
   bridle: v.optional(bridle),
   rope: v.optional(rope),
   float: v.optional(float),
+  markerFloat: v.optional(markerFloat),
   marks: v.optional(marks),
   /** Total chambers, where a pot is divided; some places ask for gaps in each. */
   chambers: v.optional(wholeBetween(1, 4)),

@@ -3,6 +3,8 @@ import { calendarDay, numberBetween, regionCode, slug, wholeBetween } from './fi
 
 /* Who goes, when and with what, `*.trip.json`: the part of a rule that is not about the pot itself. */
 
+const clockTime = v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time like 06:30'))
+
 export const TripSchema = v.strictObject({
   format: v.literal('potwright/trip'),
   version: v.literal(1),
@@ -17,6 +19,13 @@ export const TripSchema = v.strictObject({
   otherGear: v.optional(v.array(v.strictObject({ gearKind: slug, count: wholeBetween(0, 1000) }))),
   tiedOff: v.optional(v.boolean()),
   attended: v.optional(v.boolean()),
+  /** Permits and standings that the crew has, as a rule names them: `waterfront-owner`, `five-pot-licence`. */
+  holds: v.optional(v.pipe(v.array(slug), v.maxLength(20))),
+  /** Distance to the nearest other gear. */
+  spacingM: v.optional(numberBetween(0, 10000)),
+  /** Local clock times between which gear is set and hauled. */
+  workFrom: v.optional(clockTime),
+  workTo: v.optional(clockTime),
   soakH: v.optional(numberBetween(0, 2000)),
   species: v.optional(v.pipe(v.array(slug), v.maxLength(12))),
   stow: v.optional(
