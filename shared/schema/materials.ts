@@ -25,7 +25,8 @@ export const solidUses = [
   'rope',
   'cord',
   'chafe',
-  'bait-holder',
+  'bait',
+  'catch',
 ] as const
 
 const solid = v.strictObject({
@@ -33,6 +34,8 @@ const solid = v.strictObject({
   name: v.string(),
   densityKgM3: numberBetween(10, 20000),
   uses: v.array(v.picklist(solidUses)),
+  /** The solid under the coating, whose bar table applies. */
+  core: v.optional(slug),
   /** Zinc or plastic on the surface of a bar [kg/m2]. */
   coatingKgM2: v.optional(numberBetween(0, 20)),
 })
