@@ -1,0 +1,47 @@
+export interface Command {
+  readonly id: string
+  readonly label: string
+  /** Heading it stands under, as the place it belongs to. */
+  readonly group: string
+  /** As `Ctrl+Z`; `Ctrl` also means the command key of a Mac. */
+  readonly keys?: string
+  readonly available?: () => boolean
+  readonly run: () => void
+}
+
+/** Everything that can be done by name or by key; the palette, the sheet of keys and the keyboard all read it. */
+class Commands {
+  list = $state.raw<readonly Command[]>([])
+
+  /** Adds commands, and returns what takes them away again. */
+  register(added: readonly Command[]): () => void {
+    this.list = [...this.list, ...added]
+    return () => {
+      this.list = this.list.filter((command) => !added.includes(command))
+    }
+  }
+
+  /** Runs the command of a key press, if there is one; the newest of two with one key wins. */
+  press(event: KeyboardEvent): boolean {
+    const pressed = keysOf(event)
+    const found = this.list.findLast((command) => command.keys === pressed && (command.available?.() ?? true))
+    if (!found || (isTyping(event.target) && !pressed.startsWith('Ctrl+'))) return false
+    event.preventDefault()
+    found.run()
+    return true
+  }
+}
+
+function keysOf(event: KeyboardEvent): string {
+  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key
+  const shift = event.shiftKey && /^[A-Z]$|^[A-Z][a-z0-9]/.test(key)
+  return [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', shift ? 'Shift' : '', key]
+    .filter(Boolean)
+    .join('+')
+}
+
+function isTyping(target: EventTarget | null): boolean {
+  return target instanceof HTMLElement && target.matches('input:not([type=range], [type=checkbox]), textarea, select')
+}
+
+export const commands = new Commands()

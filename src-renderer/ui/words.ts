@@ -1,0 +1,70 @@
+import type { Confidence, Standing, VerdictName, VerdictState } from '@shared/schema/check'
+
+/** Words of the controls and of whatever every place shares. A place keeps its own words beside it. */
+
+export const stateWords: Record<VerdictState, string> = {
+  holds: 'Holds',
+  close: 'Close',
+  fails: 'Fails',
+  'cannot-tell': 'Cannot tell',
+}
+
+export const verdictWords: Record<VerdictName, { name: string; question: string }> = {
+  legal: { name: 'Legal', question: 'Meets every rule found for this place and day' },
+  holdsBottom: { name: 'Holds bottom', question: 'Stays where it is dropped when the tide runs' },
+  floatShows: { name: 'Float shows', question: 'Floats above water at every stage of the tide' },
+  lifts: { name: 'Lifts', question: 'Can be hauled without hurting a back or a rope' },
+  fishes: { name: 'Fishes', question: 'Bait lasts, legal crabs get in, small ones get out' },
+  stows: { name: 'Stows', question: 'Fits the space and the load there is' },
+}
+
+export const standingWords: Record<Standing, string> = {
+  law: 'Law',
+  advice: 'Advice',
+  proposal: 'Proposed, not in force',
+  engineering: 'Estimate',
+}
+
+export const confidenceWords: Record<Confidence, string> = {
+  read: 'Read at the source',
+  memory: 'From memory, not yet checked',
+  conflicting: 'Sources disagree',
+  user: 'Your own entry',
+  derived: 'Worked out from other facts',
+}
+
+export const words = {
+  notANumber: (field: string, kept: string) => `${field} needs a number. It stays at ${kept}.`,
+  tooSmall: (field: string, least: string, kept: string) =>
+    `${field} must be at least ${least}. It stays at ${kept}.`,
+  tooLarge: (field: string, most: string, kept: string) =>
+    `${field} must be at most ${most}. It stays at ${kept}.`,
+  notWhole: (field: string, kept: string) => `${field} must be a whole number. It stays at ${kept}.`,
+  unset: 'not given',
+  close: 'Close',
+  cancel: 'Cancel',
+  undo: 'Undo',
+  dismiss: 'Dismiss',
+  more: 'More',
+  choose: 'Choose',
+  asTable: 'Show the numbers as a table',
+  asChart: 'Show the chart',
+  source: 'Where this comes from',
+  sourceChecked: (day: string) => `Checked on ${day}`,
+  sourceDated: (day: string) => `Dated ${day}`,
+  openSource: 'Open the source',
+  value: 'Value',
+  limit: 'Limit',
+  margin: 'Margin',
+  missing: 'Missing',
+  rows: (from: number, to: number, all: number) => `Rows ${from} to ${to} of ${all}`,
+  noRows: 'Nothing to list',
+  sortBy: (column: string) => `Sort by ${column}`,
+  likely: 'likely',
+  range: 'Range',
+  chartHelp: 'Left and right arrows read the values.',
+  paletteTitle: 'Go to or do',
+  palettePrompt: 'Type what you want to do',
+  paletteNone: 'Nothing by that name',
+  shortcutsTitle: 'Keys',
+} as const
