@@ -26,7 +26,7 @@ const scaled = (symbol: string, factor: number, decimals: number): DisplayUnit =
 const MM_PER_INCH = 25.4
 const M_PER_FOOT = 0.3048
 const KG_PER_POUND = 0.45359237
-const MPS_PER_KNOT = 1852 / 3600
+export const MPS_PER_KNOT = 1852 / 3600
 const N_PER_POUND_FORCE = KG_PER_POUND * 9.80665
 
 const metric: Record<string, DisplayUnit> = {
