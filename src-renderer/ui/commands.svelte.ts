@@ -41,7 +41,10 @@ function keysOf(event: KeyboardEvent): string {
 }
 
 function isTyping(target: EventTarget | null): boolean {
-  return target instanceof HTMLElement && target.matches('input:not([type=range], [type=checkbox]), textarea, select')
+  return (
+    target instanceof HTMLElement &&
+    target.matches('input:not([type=range], [type=checkbox]), textarea, select')
+  )
 }
 
 export const commands = new Commands()
