@@ -1,0 +1,70 @@
+import type { Finding } from '@shared/schema/check'
+import type { Pot } from '@shared/schema/pot'
+import type { FishingAssumptions } from '../assumptions'
+import { haulPoint } from '../haul-point'
+import { shown, stateOf } from './state-of'
+
+const practice = { title: 'Common practice', confidence: 'user' } as const
+
+/** Whether the haul point is clear of the entrances. */
+export function haulPointClear(pot: Pot, sheet: FishingAssumptions): Finding {
+  const common = {
+    rule: 'fishes:haul-point',
+    part: 'bridle',
+    standing: 'engineering',
+    source: practice,
+  } as const
+  if (!pot.bridle || !pot.entrances) {
+    const missing = pot.bridle ? 'the entrances' : 'where the rope is tied'
+    return {
+      ...common,
+      state: 'cannot-tell',
+      what: `Cannot tell whether the haul point is clear of an entrance without ${missing}.`,
+      missing,
+    }
+  }
+  const point = haulPoint(pot)
+  if (!point) return { ...common, state: 'holds', what: 'On the haul no entrance hangs lowest.' }
+  const state = stateOf(
+    point.clearDeg - sheet.haulPointClearDeg.high,
+    point.clearDeg - sheet.haulPointClearDeg.value,
+  )
+  return {
+    ...common,
+    state,
+    what:
+      state === 'holds'
+        ? 'The haul point is between entrances.'
+        : `On the haul crabs can drop out by entrance ${point.nearest + 1}. Tie the rope at ${shown(point.betterBearingDeg)} degrees.`,
+    actual: point.clearDeg,
+    limit: sheet.haulPointClearDeg.value,
+    margin: point.clearDeg - sheet.haulPointClearDeg.value,
+    unit: 'deg',
+  }
+}
+
+/** Whether the pot sits base down; upside down, crabs feed from the top and never enter. */
+export function baseDown(landsBaseDown: boolean | undefined): Finding {
+  const common = {
+    rule: 'fishes:base-down',
+    part: 'body',
+    standing: 'engineering',
+    source: practice,
+  } as const
+  if (landsBaseDown === undefined) {
+    const missing = 'how the pot lands'
+    return {
+      ...common,
+      state: 'cannot-tell',
+      what: `Cannot tell whether the pot sits base down without ${missing}.`,
+      missing,
+    }
+  }
+  return landsBaseDown
+    ? { ...common, state: 'holds', what: 'The pot lands and sits base down.' }
+    : {
+        ...common,
+        state: 'fails',
+        what: 'The pot can land upside down, and crabs then feed from the top. Put weight low.',
+      }
+}

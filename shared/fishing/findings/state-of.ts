@@ -1,0 +1,12 @@
+import type { VerdictState } from '@shared/schema/check'
+
+/** Holds with the cautious figure, close where only the middle one holds, else fails. Margins are met at ≥ 0. */
+export function stateOf(cautiousMargin: number, middleMargin: number): VerdictState {
+  if (cautiousMargin >= 0 && middleMargin >= 0) return 'holds'
+  return middleMargin >= 0 ? 'close' : 'fails'
+}
+
+/** At most three significant figures, without trailing noise. */
+export function shown(value: number): string {
+  return String(Number(value.toPrecision(3)))
+}
