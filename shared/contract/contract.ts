@@ -1,0 +1,24 @@
+import type * as v from 'valibot'
+import type { Result } from '@shared/units/result'
+import { app } from './app'
+import { packs } from './packs'
+import { pots } from './pots'
+import { settings } from './settings'
+import { waters } from './waters'
+
+/** Everything that the interface may ask of the services, however it reaches them. Nothing else gets through. */
+
+export const contract = { ...pots, ...waters, ...settings, ...packs, ...app } as const
+
+export type Contract = typeof contract
+export type Channel = keyof Contract
+export type Request<C extends Channel> = v.InferOutput<Contract[C]['request']>
+export type Reply<C extends Channel> = v.InferOutput<Contract[C]['reply']>
+
+export type Handler<C extends Channel> = (request: Request<C>) => Promise<Result<Reply<C>>>
+export type Handlers<C extends Channel = Channel> = { readonly [K in C]: Handler<K> }
+
+/** Names of the channels of one subject, as `Subject<'pots'>`. */
+export type Subject<N extends string> = Extract<Channel, `${N}:${string}`>
+
+export const isChannel = (name: string): name is Channel => Object.hasOwn(contract, name)

@@ -1,0 +1,33 @@
+import * as v from 'valibot'
+import { id, numberBetween } from './fields'
+import { TripSchema } from './trip'
+import { bottoms } from './water'
+
+/* This machine's own choices, and where its user left off. Every field may be missing: then the default holds. */
+
+export const SettingsSchema = v.strictObject({
+  format: v.literal('potwright/settings'),
+  version: v.literal(1),
+  units: v.optional(v.picklist(['metric', 'imperial'])),
+  theme: v.optional(v.picklist(['system', 'light', 'dark'])),
+  /** The name other machines see beside what this one saved. */
+  machineName: v.optional(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60))),
+  currentPot: v.optional(id),
+  currentWater: v.optional(id),
+  place: v.optional(v.picklist(['bench', 'waters', 'match', 'locker', 'runs', 'season'])),
+  trip: v.optional(TripSchema),
+  /** The water typed in on the Bench, where no saved water is chosen. */
+  benchWater: v.optional(
+    v.strictObject({
+      depthM: v.optional(numberBetween(0, 400)),
+      currentMps: v.optional(numberBetween(0, 6)),
+      bottom: v.optional(v.picklist(bottoms)),
+    }),
+  ),
+  tourSeen: v.optional(v.boolean()),
+  recentPots: v.optional(v.pipe(v.array(id), v.maxLength(12))),
+})
+
+export type Settings = v.InferOutput<typeof SettingsSchema>
+
+export const defaultSettings: Settings = { format: 'potwright/settings', version: 1 }

@@ -1,0 +1,54 @@
+import type { Machine } from '@main/storage/machine'
+import type { Handlers, Reply, Subject } from '@shared/contract/contract'
+import { ok, type Result } from '@shared/units/result'
+
+/** What only the program around the services can do; each edition brings its own. */
+export interface Host {
+  readonly edition: 'desktop' | 'browser'
+  readonly version: string
+  readonly runtime: Record<string, string>
+  /** Opens a page in the user's own browser once they agreed. */
+  readonly openLink: (url: string) => Promise<Result<boolean>>
+  /** Everything built into the program, with its licence. */
+  readonly licences: () => Promise<Reply<'app:licences'>>
+  /** The interface has saved what it held. */
+  readonly flushed: () => void
+}
+
+export interface AppServiceOptions {
+  readonly host: Host
+  readonly dataFolder: string
+  readonly machine: Machine
+  readonly now: () => Date
+  /** Why nothing can be saved, where that is so. */
+  readonly readOnly: string | undefined
+}
+
+export function appHandlers(options: AppServiceOptions): Handlers<Subject<'app'>> {
+  const { host, dataFolder, machine, now, readOnly } = options
+  const info: Omit<Reply<'app:info'>, 'today'> = {
+    version: host.version,
+    edition: host.edition,
+    runtime: host.runtime,
+    dataFolder,
+    machine,
+    ...(readOnly === undefined ? {} : { readOnly }),
+  }
+  return {
+    'app:info': () => Promise.resolve(ok({ ...info, today: localDay(now()) })),
+    'app:licences': async () => ok(await host.licences()),
+    'app:flushed': () => {
+      host.flushed()
+      return Promise.resolve(ok({}))
+    },
+    'app:open-link': async ({ url }) => {
+      const opened = await host.openLink(url)
+      return opened.ok ? ok({ opened: opened.value }) : opened
+    },
+  }
+}
+
+function localDay(at: Date): string {
+  const month = String(at.getMonth() + 1).padStart(2, '0')
+  return `${at.getFullYear()}-${month}-${String(at.getDate()).padStart(2, '0')}`
+}
