@@ -22,6 +22,7 @@ export const SettingsSchema = v.strictObject({
       depthM: v.optional(numberBetween(0, 400)),
       currentMps: v.optional(numberBetween(0, 6)),
       bottom: v.optional(v.picklist(bottoms)),
+      tideRangeM: v.optional(numberBetween(0, 18)),
     }),
   ),
   tourSeen: v.optional(v.boolean()),
