@@ -30,9 +30,4 @@ export const app = {
   ),
   /** The interface has saved what it held; the window may close. */
   'app:flushed': call(nothing, nothing),
-  /** Opens a page of a source in the user's own browser. Refused unless it is on the list and they agree. */
-  'app:open-link': call(
-    v.strictObject({ url: v.pipe(v.string(), v.maxLength(2000)) }),
-    v.strictObject({ opened: v.boolean() }),
-  ),
 }

@@ -4,6 +4,7 @@ import sirv from 'sirv'
 import { answer } from '@main/services/answer'
 import type { Services } from '@main/services/create-services'
 import { pageHeaders } from '@main/window/content-policy'
+import { err } from '@shared/units/result'
 import { BrowserDoor, type Decision } from './browser-door'
 import { readBody } from './read-body'
 
@@ -28,12 +29,12 @@ export async function startLocalHost({ services, pages, port }: LocalHostOptions
   const files = sirv(pages, {
     etag: true,
     dotfiles: false,
-    onNoMatch: (_, response) => refuse(response, 404, 'Not found.'),
+    onNoMatch: (request, response) => refuse(request, response, 404, 'Not found.'),
   })
   const streams = new Set<ServerResponse>()
 
   const server = createServer((request, response) => {
-    handle(request, response).catch(() => refuse(response, 500, 'Something went wrong here.'))
+    handle(request, response).catch(() => refuse(request, response, 500, 'Something went wrong here.'))
   })
   await listen(server, port)
   const address = `127.0.0.1:${(server.address() as AddressInfo).port}`
@@ -48,20 +49,21 @@ export async function startLocalHost({ services, pages, port }: LocalHostOptions
         request.method === 'GET' &&
         url.pathname === '/' &&
         door.enter(url.searchParams.get('token'))
-      if (!cookie) return refuse(response, 403, refusals[decision])
+      if (!cookie) return refuse(request, response, 403, refusals[decision])
       response.writeHead(303, { 'Set-Cookie': cookie, Location: '/', 'Cache-Control': 'no-store' }).end()
       return
     }
     if (url.pathname.startsWith('/call/')) return call(request, response, url.pathname.slice('/call/'.length))
     if (url.pathname === '/notices') return subscribe(response)
-    if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(response, 405, 'Not possible.')
+    if (request.method !== 'GET' && request.method !== 'HEAD')
+      return refuse(request, response, 405, 'Not possible.')
     files(request, response)
   }
 
   async function call(request: IncomingMessage, response: ServerResponse, channel: string): Promise<void> {
-    if (request.method !== 'POST') return refuse(response, 405, 'Calls are posted.')
+    if (request.method !== 'POST') return refuse(request, response, 405, 'Calls are posted.')
     const body = await readBody(request)
-    if (!body.ok) return refuse(response, 400, body.error.message)
+    if (!body.ok) return refuse(request, response, 400, body.error.message)
     const reply = await answer(services.handlers, decodeURIComponent(channel), body.value)
     response.writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
     response.end(JSON.stringify(reply))
@@ -109,10 +111,15 @@ function visitorOf({ method = 'GET', headers }: IncomingMessage) {
   }
 }
 
-function refuse(response: ServerResponse, status: number, message: string): void {
+/** Refuses in words: a result for a call, a line of text for a page. */
+function refuse(request: IncomingMessage, response: ServerResponse, status: number, message: string): void {
   if (response.headersSent) return void response.end()
-  response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' })
-  response.end(`${message}\n`)
+  const isCall = request.url?.startsWith('/call/') ?? false
+  response.writeHead(status, {
+    'Content-Type': isCall ? 'application/json' : 'text/plain; charset=utf-8',
+    'Cache-Control': 'no-store',
+  })
+  response.end(isCall ? JSON.stringify(err({ code: 'unavailable', message })) : `${message}\n`)
 }
 
 /** On this machine's own loop only, whatever networks it is on. */

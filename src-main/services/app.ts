@@ -1,14 +1,12 @@
 import type { Machine } from '@main/storage/machine'
 import type { Handlers, Reply, Subject } from '@shared/contract/contract'
-import { ok, type Result } from '@shared/units/result'
+import { ok } from '@shared/units/result'
 
 /** What only the program around the services can do; each edition brings its own. */
 export interface Host {
   readonly edition: 'desktop' | 'browser'
   readonly version: string
   readonly runtime: Record<string, string>
-  /** Opens a page in the user's own browser once they agreed. */
-  readonly openLink: (url: string) => Promise<Result<boolean>>
   /** Everything built into the program, with its licence. */
   readonly licences: () => Promise<Reply<'app:licences'>>
   /** The interface has saved what it held. */
@@ -40,10 +38,6 @@ export function appHandlers(options: AppServiceOptions): Handlers<Subject<'app'>
     'app:flushed': () => {
       host.flushed()
       return Promise.resolve(ok({}))
-    },
-    'app:open-link': async ({ url }) => {
-      const opened = await host.openLink(url)
-      return opened.ok ? ok({ opened: opened.value }) : opened
     },
   }
 }

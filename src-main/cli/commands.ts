@@ -1,0 +1,5 @@
+import type { Command } from './command'
+import { serve } from './serve'
+
+/** Every command there is, in the order of the help. One file a command. */
+export const commands: readonly Command[] = [serve]

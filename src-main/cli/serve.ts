@@ -1,0 +1,47 @@
+import { once } from 'node:events'
+import { fileURLToPath } from 'node:url'
+import { openLocalHost } from '@main/local-host/open-local-host'
+import { homeFolder } from '@main/storage/home'
+import { type Command, CommandRefused } from './command'
+import { parseOptions } from './options'
+
+/** Serves the browser edition until it is interrupted. */
+export const serve: Command = {
+  name: 'serve',
+  does: 'opens the browser edition on this machine',
+  usage: 'potwright serve [--port N] [--data DIR]',
+  async run(args, terminal) {
+    const { values, positionals } = parseOptions(args, {
+      port: { type: 'string' },
+      data: { type: 'string' },
+      json: { type: 'boolean' },
+    })
+    if (positionals.length > 0) throw new CommandRefused(`serve takes no ${positionals[0] ?? ''}`)
+    const opened = await openLocalHost({
+      home: homeFolder(terminal.env, terminal.platform),
+      dataFolder: values.data,
+      port: portFrom(values.port),
+      pages: fileURLToPath(new URL('../renderer/', import.meta.url)),
+      licencesFile: fileURLToPath(new URL('./licences.json', import.meta.url)),
+      now: terminal.now,
+    })
+    if (!opened.ok) throw new CommandRefused(opened.error.message)
+    const { entrance, dataFolder } = opened.value
+    terminal.write(
+      values.json
+        ? `${JSON.stringify({ entrance, dataFolder })}\n`
+        : `Potwright is open at ${entrance}\nData folder: ${dataFolder}\nStop it with Ctrl+C.\n`,
+    )
+    await Promise.race([once(process, 'SIGINT'), once(process, 'SIGTERM')])
+    await opened.value.close()
+    return 0
+  },
+}
+
+function portFrom(text: string | undefined): number {
+  if (text === undefined) return 0
+  const port = Number(text)
+  if (!Number.isInteger(port) || port < 0 || port > 65535)
+    throw new CommandRefused('the port must be a whole number up to 65535', 'port')
+  return port
+}

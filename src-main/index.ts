@@ -1,0 +1,91 @@
+import { fileURLToPath } from 'node:url'
+import { app, dialog, ipcMain, powerMonitor, protocol, session } from 'electron'
+import { answerCalls } from './ipc/answer-calls'
+import { citedHosts } from './services/cited-hosts'
+import { openData } from './services/open-data'
+import { readLicences } from './services/read-licences'
+import { homeFolder } from './storage/home'
+import { version } from './version'
+import { servePage } from './window/app-pages'
+import { noteCrash } from './window/crash-log'
+import { denyPermissions } from './window/lock-down'
+import { openWindow, type OpenWindow } from './window/open-window'
+import { documentsIn, openedNotice } from './window/opened-files'
+import { dataFolderArgument } from './window/start-arguments'
+
+const built = (name: string) => fileURLToPath(new URL(name, import.meta.url))
+const home = homeFolder(process.env, process.platform)
+const now = () => new Date()
+
+process.on('uncaughtException', (thrown) => {
+  noteCrash(home, now(), 'The program stopped on an error of its own.', thrown)
+  app.exit(1)
+})
+process.on('unhandledRejection', (reason) => noteCrash(home, now(), 'Something was left undone.', reason))
+
+app.setName('Potwright')
+app.setPath('userData', home)
+app.enableSandbox()
+protocol.registerSchemesAsPrivileged([
+  { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
+])
+
+// Whoever comes second leaves before touching the disk; the first shows its window.
+if (app.requestSingleInstanceLock()) void start()
+else app.quit()
+
+async function start(): Promise<void> {
+  let open: OpenWindow | undefined
+  const waiting: string[] = documentsIn(process.argv)
+  const openFile = async (path: string) => {
+    if (!open) return void waiting.push(path)
+    const notice = await openedNotice(path)
+    if (notice) open.tell(notice)
+  }
+  app.on('open-file', (event, path) => {
+    event.preventDefault()
+    void openFile(path)
+  })
+  app.on('second-instance', (_event, args) => {
+    open?.window.restore()
+    open?.window.focus()
+    for (const path of documentsIn(args)) void openFile(path)
+  })
+  app.on('render-process-gone', (_event, _contents, details) =>
+    noteCrash(home, now(), 'The window stopped.', details),
+  )
+
+  await app.whenReady()
+  const data = await openData({
+    home,
+    dataFolder: dataFolderArgument(process.argv),
+    now,
+    host: {
+      edition: 'desktop',
+      version,
+      runtime: {
+        Electron: process.versions.electron,
+        Chromium: process.versions.chrome,
+        Node: process.versions.node,
+      },
+      licences: () => readLicences(built('./licences.json')),
+      flushed: () => open?.closing.flushed(),
+    },
+  })
+  if (!data.ok) {
+    dialog.showErrorBox('Potwright could not open its data', data.error.message)
+    app.exit(1)
+    return
+  }
+  const { services, close } = data.value
+  protocol.handle('app', (request) => servePage(request.url, built('../renderer')))
+  denyPermissions(session.defaultSession)
+  answerCalls(ipcMain, services.handlers)
+  powerMonitor.on('shutdown', () => open?.tell({ kind: 'closing' }))
+
+  // Everything is saved by now: the window let its page save before it closed.
+  app.on('window-all-closed', () => void close().finally(() => app.quit()))
+  open = await openWindow(home, built('../preload/preload.cjs'), citedHosts())
+  services.onNotice(open.tell)
+  for (const path of waiting.splice(0)) await openFile(path)
+}

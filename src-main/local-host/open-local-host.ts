@@ -1,0 +1,43 @@
+import { openData } from '@main/services/open-data'
+import { readLicences } from '@main/services/read-licences'
+import { version } from '@main/version'
+import { ok, type Result } from '@shared/units/result'
+import { type LocalHost, startLocalHost } from './local-host'
+
+export interface BrowserEditionOptions {
+  readonly home: string
+  readonly dataFolder: string | undefined
+  readonly port: number
+  readonly pages: string
+  readonly licencesFile: string
+  readonly now: () => Date
+}
+
+/** Opens the data folder and serves the browser edition on it. */
+export async function openLocalHost(
+  options: BrowserEditionOptions,
+): Promise<Result<LocalHost & { dataFolder: string }>> {
+  const data = await openData({
+    home: options.home,
+    dataFolder: options.dataFolder,
+    now: options.now,
+    host: {
+      edition: 'browser',
+      version,
+      runtime: { Node: process.versions.node },
+      licences: () => readLicences(options.licencesFile),
+      flushed: () => undefined,
+    },
+  })
+  if (!data.ok) return data
+  const { services, dataFolder } = data.value
+  const host = await startLocalHost({ services, pages: options.pages, port: options.port })
+  return ok({
+    ...host,
+    dataFolder,
+    close: async () => {
+      await host.close()
+      await data.value.close()
+    },
+  })
+}

@@ -1,0 +1,57 @@
+import { mkdir } from 'node:fs/promises'
+import { ulid } from 'ulid'
+import { lockFolder } from '@main/storage/folder-lock'
+import { defaultDataFolder } from '@main/storage/home'
+import { thisMachine } from '@main/storage/machine'
+import { diskError } from '@main/storage/storage-fault'
+import { err, ok, type Result } from '@shared/units/result'
+import type { Host } from './app'
+import { createServices, type Services } from './create-services'
+
+export interface OpenDataOptions {
+  readonly home: string
+  /** Where to keep the data; under `home` where none is named. */
+  readonly dataFolder: string | undefined
+  readonly now: () => Date
+  readonly host: Host
+}
+
+export interface OpenData {
+  readonly services: Services
+  readonly dataFolder: string
+  readonly close: () => Promise<void>
+}
+
+/** Opens the data folder for the one program that uses it: takes the lock, starts the services. */
+export async function openData(options: OpenDataOptions): Promise<Result<OpenData>> {
+  const { home, now, host } = options
+  const dataFolder = options.dataFolder ?? defaultDataFolder(home)
+  const newId = () => ulid(now().getTime())
+  try {
+    const machine = await thisMachine(home, newId, now)
+    const lock = await takeLock(dataFolder, machine.id, now)
+    if (!lock.ok) return lock
+    const services = await createServices({ dataFolder, machine, now, newId, host })
+    return ok({
+      services,
+      dataFolder,
+      close: async () => {
+        services.close()
+        await lock.value.release()
+      },
+    })
+  } catch (thrown) {
+    return err(diskError(thrown))
+  }
+}
+
+/** A folder that can only be read needs no lock: nothing will be written there. */
+async function takeLock(dataFolder: string, machine: string, now: () => Date) {
+  try {
+    await mkdir(dataFolder, { recursive: true })
+    return await lockFolder(dataFolder, machine, now)
+  } catch (thrown) {
+    if (diskError(thrown).code !== 'read_only') throw thrown
+    return ok({ release: () => Promise.resolve() })
+  }
+}

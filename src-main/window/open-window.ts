@@ -1,0 +1,51 @@
+import { BrowserWindow, Menu, screen } from 'electron'
+import type { Notice } from '@shared/contract/bridge'
+import { appStart } from './app-pages'
+import { Closing } from './closing'
+import { lockDown } from './lock-down'
+import { menuTemplate } from './menu'
+import { fitToScreens } from './window-bounds'
+import { rememberBounds, rememberedBounds } from './window-memory'
+import { windowOptions } from './window-options'
+
+export interface OpenWindow {
+  readonly window: BrowserWindow
+  readonly tell: (notice: Notice) => void
+  readonly closing: Closing
+}
+
+/** Opens the program's window where it was last time, and keeps it locked to its own pages. */
+export async function openWindow(
+  home: string,
+  preload: string,
+  citedHosts: ReadonlySet<string>,
+): Promise<OpenWindow> {
+  const areas = screen.getAllDisplays().map(({ workArea }) => workArea)
+  const bounds = fitToScreens(await rememberedBounds(home), areas)
+  const window = new BrowserWindow(windowOptions(preload, bounds))
+  lockDown(window.webContents, citedHosts)
+
+  const tell = (notice: Notice) => {
+    if (!window.isDestroyed()) window.webContents.send('potwright:notice', notice)
+  }
+  const closing = new Closing(
+    () => tell({ kind: 'closing' }),
+    () => window.destroy(),
+  )
+  window.on('close', (event) => {
+    const kept = { ...window.getNormalBounds(), maximised: window.isMaximized() }
+    rememberBounds(home, kept).catch(() => undefined) // where a window was is not worth stopping for
+    if (!closing.begin()) event.preventDefault()
+  })
+  // Windows ends a session without closing windows in the usual way.
+  window.on('query-session-end', () => tell({ kind: 'closing' }))
+  window.on('session-end', () => tell({ kind: 'closing' }))
+
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(menuTemplate(process.platform, (command) => tell({ kind: 'command', command }))),
+  )
+  if (bounds.maximised) window.maximize()
+  window.once('ready-to-show', () => window.show())
+  await window.loadURL(appStart)
+  return { window, tell, closing }
+}

@@ -1,0 +1,18 @@
+import { readFile, stat } from 'node:fs/promises'
+import { basename } from 'node:path'
+import type { Notice } from '@shared/contract/bridge'
+
+const largestBytes = 4_000_000
+
+/** The documents among the arguments the program was started with: what was double-clicked. */
+export function documentsIn(args: readonly string[]): string[] {
+  return args.slice(1).filter((arg) => /\.(pot|water)\.json$/i.test(arg) && !arg.startsWith('-'))
+}
+
+/** A file opened from outside, for the page to import; undefined where it cannot be read as a small text. */
+export async function openedNotice(path: string): Promise<Extract<Notice, { kind: 'opened' }> | undefined> {
+  const found = await stat(path).catch(() => undefined)
+  if (!found?.isFile() || found.size > largestBytes) return undefined
+  const text = await readFile(path, 'utf8').catch(() => undefined)
+  return text === undefined ? undefined : { kind: 'opened', fileName: basename(path), text }
+}
