@@ -1,0 +1,29 @@
+import { ageLife } from './age-life'
+import { cordLife } from './cord-life'
+import { frameLife } from './frame-life'
+import type { LifeContext, PartLife } from './judgement'
+import { isMetal } from './materials'
+import type { PartUse } from './part-use'
+import { strengthLife } from './strength-life'
+
+/**
+ * How a part stands: fine, to be watched or to be replaced, with the reason and the life that remains.
+ *
+ * @param part    kind, material, what it went through and what inspections found
+ * @param context figures and what else it depends on
+ * @returns the judgement, with median and 80 % range
+ */
+export function partLife(part: PartUse, context: LifeContext): PartLife {
+  switch (part.kind) {
+    case 'rope':
+    case 'netting':
+      return isMetal(part.material) ? frameLife(part, context) : strengthLife(part, context)
+    case 'release-cord':
+      return cordLife(part, context)
+    case 'frame':
+    case 'bait-basket':
+      return frameLife(part, context)
+    default:
+      return ageLife(part, context)
+  }
+}
