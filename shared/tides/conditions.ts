@@ -19,14 +19,14 @@ export interface Conditions {
 export type MissingConditions = { readonly missing: string }
 
 // Surface drift of 2-3 % of the wind is common practice; the upper end is taken.
-const windDriftShare = 0.03
+export const windDriftShare = 0.03
 
 /**
  * Conditions from what a water states by itself: a typed current, or a spring rate with a range of tide.
- * Station-based sources are predicted elsewhere and passed in as `predicted`.
+ * What was predicted for the days in question (`extremesOf`) is passed in as `predicted` and goes before it.
  *
  * @param water     the place
- * @param predicted strongest current and extreme heights from stations, where the water uses them
+ * @param predicted strongest current and extreme heights over those days, where they were predicted
  * @returns conditions, or what is missing
  */
 export function conditionsAt(
@@ -55,12 +55,15 @@ function strongestStream(
   const current = water.current
   if (!current) return undefined
   if (current.source === 'fixed') return { mps: current.mps, basis: 'a current typed in' }
-  if (current.source === 'rate') return { mps: current.springMps, basis: 'the spring rate' }
+  if (current.source === 'rate')
+    return predictedMps === undefined
+      ? { mps: current.springMps, basis: 'the spring rate' }
+      : { mps: predictedMps, basis: 'the rate typed in, scaled by the range on the days in question' }
   return predictedMps === undefined ? undefined : { mps: predictedMps, basis: 'predictions for the station' }
 }
 
 /** Heights above chart datum; without a tide the depth is taken as it stands. */
 function tideExtremes(water: Water, predicted: { lowM?: number; highM?: number }): [number, number] {
-  if (water.tide?.source === 'range') return [0, water.tide.springM]
-  return [predicted.lowM ?? 0, predicted.highM ?? 0]
+  const springM = water.tide?.source === 'range' ? water.tide.springM : 0
+  return [predicted.lowM ?? 0, predicted.highM ?? springM]
 }
