@@ -4,44 +4,44 @@ import type { Theme } from './scene-model'
 /* The colours of the view's own surroundings. What a part is made of has its colours in `materials.ts`. */
 
 export interface Palette {
-  readonly groundTop: string
-  readonly groundBottom: string
+  readonly groundMiddle: string
+  readonly groundEdge: string
   readonly ink: string
   readonly inkQuiet: string
   readonly paper: string
   readonly accent: string
   readonly fails: string
+  readonly font: string
   readonly water: string
+  /** Of parts that nothing is said about, while others are marked. */
+  readonly quiet: string
   readonly shadow: number
   /** Share by which the seabed is mixed towards the ground, so that it stays quiet. */
   readonly bedQuiet: number
 }
 
-export const palettes: Record<Theme, Palette> = {
-  light: {
-    groundTop: '#f1f4f6',
-    groundBottom: '#cfd8df',
-    ink: '#1b262d',
-    inkQuiet: '#566570',
-    paper: '#fbfcfd',
-    accent: '#c2560c',
-    fails: '#a8201a',
-    water: '#5f97b3',
-    shadow: 0.42,
-    bedQuiet: 0.28,
-  },
-  dark: {
-    groundTop: '#46535e',
-    groundBottom: '#1f272e',
-    ink: '#eef3f6',
-    inkQuiet: '#b4c1cb',
-    paper: '#1a2127',
-    accent: '#ff9d52',
-    fails: '#ff8f83',
-    water: '#79b4d2',
-    shadow: 0.6,
-    bedQuiet: 0.42,
-  },
+/** What only the view needs, by theme. */
+const own: Record<Theme, Pick<Palette, 'water' | 'quiet' | 'shadow' | 'bedQuiet'>> = {
+  light: { water: '#4f8aa8', quiet: '#aeb8bf', shadow: 0.5, bedQuiet: 0.12 },
+  dark: { water: '#79b4d2', quiet: '#5d6a74', shadow: 0.62, bedQuiet: 0.5 },
+}
+
+/** The interface's own colours as they stand on the page, so that view and page never disagree. */
+export function readPalette(host: HTMLElement, theme: Theme): Palette {
+  const style = getComputedStyle(host)
+  const named = (property: string, otherwise: string) =>
+    style.getPropertyValue(property).trim() || otherwise
+  return {
+    groundMiddle: named('--studio-sky', 'lightgrey'),
+    groundEdge: named('--studio-floor', 'darkgrey'),
+    ink: named('--ink', 'black'),
+    inkQuiet: named('--ink-soft', 'dimgrey'),
+    paper: named('--surface-raised', 'white'),
+    accent: named('--action', 'chocolate'),
+    fails: named('--state-fails', 'darkred'),
+    font: named('--font', 'sans-serif'),
+    ...own[theme],
+  }
 }
 
 export const bedColours: Record<Bottom, string> = {

@@ -1,0 +1,140 @@
+import type { Bottom } from '@shared/schema/water'
+import { CanvasTexture, Color, RepeatWrapping, SRGBColorSpace } from 'three'
+import { createNoise, createRandom } from './noise'
+import { bedColours } from './palette'
+
+/* The bottom, drawn once a kind: height as grey for the relief, colour from the height. All of them tile. */
+
+const size = 512
+/** Side of one tile on the bottom [m]. */
+export const bedTileM = 1.1
+
+type Height = (u: number, v: number) => number
+
+const swell = createNoise(3, 3, 5)
+const grit = createNoise(64, 2, 7)
+const fine = createNoise(16, 4, 9)
+
+function ripples(u: number, v: number): number {
+  const phase = 9 * u + 0.55 * swell(u, v)
+  const crest = 0.5 + 0.5 * Math.sin(2 * Math.PI * phase)
+  return 0.75 * crest ** 1.6 + 0.12 * grit(u, v) + 0.13 * fine(u, v)
+}
+
+/** Nearest and second nearest of scattered points, wrapping; pebbles and slabs are cut from these. */
+function createCells(count: number, seed: number): (u: number, v: number) => [number, number, number] {
+  const random = createRandom(seed)
+  const side = Math.round(Math.sqrt(count))
+  const points = Array.from({ length: side * side }, (_, k) => ({
+    x: ((k % side) + 0.15 + 0.7 * random()) / side,
+    y: (Math.floor(k / side) + 0.15 + 0.7 * random()) / side,
+    tone: random(),
+  }))
+  return (u, v) => {
+    let first = 9
+    let second = 9
+    let tone = 0
+    const column = Math.floor(u * side)
+    const row = Math.floor(v * side)
+    for (let dy = -2; dy <= 2; dy++) {
+      for (let dx = -2; dx <= 2; dx++) {
+        const cx = (column + dx + side) % side
+        const cy = (row + dy + side) % side
+        const point = points[cy * side + cx]
+        if (!point) continue
+        const gapX = Math.abs(point.x - u)
+        const gapY = Math.abs(point.y - v)
+        const away = Math.hypot(Math.min(gapX, 1 - gapX), Math.min(gapY, 1 - gapY)) * side
+        if (away < first) {
+          second = first
+          first = away
+          tone = point.tone
+        } else if (away < second) second = away
+      }
+    }
+    return [first, second, tone]
+  }
+}
+
+const pebbles = createCells(1100, 31)
+const slabs = createCells(30, 47)
+
+function gravel(u: number, v: number): number {
+  const [first, second, tone] = pebbles(u, v)
+  const dome = Math.min(1, (second - first) * 2.2) ** 0.5
+  return 0.1 + dome * (0.42 + 0.4 * tone) + 0.08 * grit(u, v)
+}
+
+function rock(u: number, v: number): number {
+  const bent = 0.06 * (fine(u, v) - 0.5)
+  const [first, second, tone] = slabs((u + bent + 1) % 1, (v + bent + 1) % 1)
+  const crack = Math.min(1, (second - first) * 5)
+  return 0.12 + 0.4 * crack + 0.22 * tone + 0.3 * fine(u, v) * crack
+}
+
+const heights: Record<Bottom, Height> = {
+  mud: (u, v) => 0.72 * swell(u, v) + 0.2 * fine(u, v),
+  silt: (u, v) => 0.6 * swell(u, v) + 0.3 * fine(u, v) + 0.06 * grit(u, v),
+  'silty-sand': (u, v) => 0.45 * swell(u, v) + 0.3 * fine(u, v) + 0.22 * grit(u, v),
+  sand: (u, v) => 0.3 * swell(u, v) + 0.3 * fine(u, v) + 0.4 * grit(u, v),
+  'rippled-sand': ripples,
+  gravel,
+  rock,
+}
+
+/** Least and greatest lightness of each bottom: soft bottoms are even, stones are not. */
+const contrast: Record<Bottom, readonly [number, number]> = {
+  mud: [0.86, 1.08],
+  silt: [0.88, 1.08],
+  'silty-sand': [0.86, 1.1],
+  sand: [0.86, 1.1],
+  'rippled-sand': [0.8, 1.12],
+  gravel: [0.6, 1.25],
+  rock: [0.66, 1.2],
+}
+
+export interface BedTextures {
+  readonly colour: CanvasTexture
+  readonly relief: CanvasTexture
+}
+
+export function bedTextures(bottom: Bottom): BedTextures {
+  const height = heights[bottom]
+  const [low, high] = contrast[bottom]
+  // The picture holds sRGB bytes, so the colour is mixed in sRGB.
+  const base = new Color(bedColours[bottom]).getRGB({ r: 0, g: 0, b: 0 }, SRGBColorSpace)
+  const levels = new Float32Array(size * size)
+  for (let y = 0; y < size; y++) {
+    for (let x = 0; x < size; x++) levels[y * size + x] = height(x / size, y / size)
+  }
+  const colour = paintTile(levels, [base.r, base.g, base.b], low, high)
+  const relief = paintTile(levels, [1, 1, 1], 0, 1)
+  colour.colorSpace = SRGBColorSpace
+  return { colour, relief }
+}
+
+function paintTile(
+  levels: Float32Array,
+  tint: readonly [number, number, number],
+  low: number,
+  high: number,
+): CanvasTexture {
+  const canvas = document.createElement('canvas')
+  canvas.width = canvas.height = size
+  const pen = canvas.getContext('2d')
+  if (pen) {
+    const image = pen.createImageData(size, size)
+    levels.forEach((level, k) => {
+      const light = 255 * (low + (high - low) * level)
+      image.data[k * 4] = tint[0] * light
+      image.data[k * 4 + 1] = tint[1] * light
+      image.data[k * 4 + 2] = tint[2] * light
+      image.data[k * 4 + 3] = 255
+    })
+    pen.putImageData(image, 0, 0)
+  }
+  const texture = new CanvasTexture(canvas)
+  texture.wrapS = texture.wrapT = RepeatWrapping
+  texture.anisotropy = 8
+  return texture
+}

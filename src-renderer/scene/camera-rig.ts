@@ -1,0 +1,203 @@
+import { Box3, MathUtils, MOUSE, Spherical, Vector3, type PerspectiveCamera } from 'three'
+import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
+import type { DrawLoop } from './draw-loop'
+import { ease } from './ease'
+import type { ViewName } from './scene-model'
+
+/** The eye: goes round the pot by mouse, touch, keys or named view, and keeps it framed. */
+export interface CameraRig {
+  /** What has to stay in the picture, as boxes in the world. Keeps the direction looked from. */
+  frame(boxes: readonly Box3[]): void
+  view(name: ViewName): void
+  /** Direction the current runs to, for the view from up-current. */
+  current(direction: Vector3): void
+  /** Turns by a key's name; false where the key means nothing here. */
+  key(name: string): boolean
+  resized(): void
+  dispose(): void
+}
+
+const easeMs = 180
+const keyTurn = MathUtils.degToRad(10)
+const margin = 1.1
+const least = 0.72
+const most = 1.12
+const homeDirection = new Vector3(0.72, 0.46, 0.78).normalize()
+
+function cornersOf({ min, max }: Box3): Vector3[] {
+  return [0, 1, 2, 3, 4, 5, 6, 7].map(
+    (k) => new Vector3(k & 1 ? max.x : min.x, k & 2 ? max.y : min.y, k & 4 ? max.z : min.z),
+  )
+}
+
+/**
+ * Middle and half width, at the plane looked at, of points given as place across and what their nearness adds to it:
+ * a nearer point looks farther out, so the eye stands where the outermost on both sides just fit.
+ */
+function span(points: readonly (readonly [place: number, nearness: number])[]): [middle: number, half: number] {
+  const high = Math.max(...points.map(([place, nearness]) => place + nearness))
+  const low = Math.min(...points.map(([place, nearness]) => place - nearness))
+  return [(high + low) / 2, (high - low) / 2]
+}
+
+export function createCameraRig(
+  camera: PerspectiveCamera,
+  canvas: HTMLCanvasElement,
+  loop: DrawLoop,
+  reducedMotion: boolean,
+): CameraRig {
+  const controls = new OrbitControls(camera, canvas)
+  controls.enableDamping = !reducedMotion
+  controls.dampingFactor = 0.14
+  controls.maxPolarAngle = Math.PI * 0.985
+  controls.minPolarAngle = 0.001
+  controls.zoomSpeed = 0.8
+  controls.mouseButtons = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN }
+  const box = new Box3(new Vector3(-0.5, 0, -0.5), new Vector3(0.5, 0.5, 0.5))
+  let corners: Vector3[] = []
+  const flow = new Vector3(-1, 0, 0)
+  let framed = false
+  let touched = false
+  let move = 0
+  let fitted = 0
+
+  // Damping needs a frame after the last touch until the turn has run out; update() says when it has.
+  let settling = false
+  function settle() {
+    loop.invalidate()
+    if (settling) return
+    settling = true
+    loop.animate(() => (settling = controls.update()))
+  }
+  controls.addEventListener('start', () => {
+    touched = true
+    move++
+    settle()
+  })
+  controls.addEventListener('change', settle)
+
+  /** Where to look and from how far, so that every corner is inside the picture and the whole sits in its middle. */
+  function fit(direction: Vector3): { target: Vector3; distance: number } {
+    const tanUp = Math.tan(MathUtils.degToRad(camera.fov / 2)) / margin
+    const tanAcross = tanUp * camera.aspect
+    const up = Math.abs(direction.y) > 0.999 ? new Vector3(0, 0, -1) : new Vector3(0, 1, 0)
+    const right = new Vector3().crossVectors(up, direction).normalize()
+    const above = new Vector3().crossVectors(direction, right)
+    const centre = box.getCenter(new Vector3())
+    const seen = corners.map((corner) => {
+      const from = corner.clone().sub(centre)
+      return { across: from.dot(right), up: from.dot(above), near: from.dot(direction) }
+    })
+    const [x, farX] = span(seen.map(({ across, near }) => [across, near * tanAcross]))
+    const [y, farY] = span(seen.map(({ up: height, near }) => [height, near * tanUp]))
+    return {
+      target: centre.addScaledVector(right, x).addScaledVector(above, y),
+      distance: Math.max(farX / tanAcross, farY / tanUp, 0.1),
+    }
+  }
+
+  function reach(): void {
+    const size = box.getSize(new Vector3()).length()
+    controls.minDistance = size * 0.12
+    controls.maxDistance = size * 6
+    camera.near = size * 0.01
+    camera.far = size * 16
+    camera.updateProjectionMatrix()
+  }
+
+  function place(direction: Vector3, { target, distance } = fit(direction)): void {
+    controls.target.copy(target)
+    camera.position.copy(target).addScaledVector(direction, distance)
+    controls.update()
+    loop.invalidate()
+  }
+
+  function moveTo(direction: Vector3, durationMs: number): void {
+    const { target, distance } = fit(direction)
+    const from = new Spherical().setFromVector3(camera.position.clone().sub(controls.target))
+    const to = new Spherical().setFromVector3(direction)
+    to.theta = from.theta + MathUtils.euclideanModulo(to.theta - from.theta + Math.PI, 2 * Math.PI) - Math.PI
+    to.radius = distance
+    const start = controls.target.clone()
+    const mine = ++move
+    reach()
+    ease(loop, reducedMotion ? 0 : durationMs, (t) => {
+      if (mine !== move) return
+      const step = new Spherical(
+        MathUtils.lerp(from.radius, to.radius, t),
+        MathUtils.lerp(from.phi, to.phi, t),
+        MathUtils.lerp(from.theta, to.theta, t),
+      )
+      step.makeSafe()
+      const at = new Vector3().setFromSpherical(step)
+      place(at.clone().normalize(), { target: start.clone().lerp(target, t), distance: at.length() })
+    })
+  }
+
+  function directionOf(name: ViewName): Vector3 {
+    const across = new Vector3(-flow.z, 0, flow.x)
+    switch (name) {
+      case 'side':
+        return across.addScaledVector(new Vector3(0, 1, 0), 0.06).normalize()
+      case 'top':
+        return new Vector3(0.0006, 1, 0.001).normalize()
+      case 'up-current':
+        return flow.clone().negate().addScaledVector(new Vector3(0, 1, 0), 0.12).normalize()
+      case 'underside':
+        return new Vector3(0.5, -0.75, 0.6).normalize()
+      case 'three-quarter':
+        return homeDirection.clone()
+    }
+  }
+
+  return {
+    frame(boxes) {
+      box.makeEmpty()
+      for (const each of boxes) box.union(each)
+      corners = boxes.flatMap(cornersOf)
+      const size = box.getSize(new Vector3()).length()
+      const grown = size / fitted
+      // A dragged size must be seen to grow, so the eye follows only when the pot leaves its frame.
+      if (framed && grown > least && grown < most) return reach()
+      fitted = size
+      if (framed) {
+        moveTo(camera.position.clone().sub(controls.target).normalize(), easeMs)
+        return
+      }
+      framed = true
+      reach()
+      place(homeDirection)
+    },
+    view(name) {
+      touched = false
+      fitted = box.getSize(new Vector3()).length()
+      moveTo(directionOf(name), easeMs)
+    },
+    current(direction) {
+      flow.copy(direction)
+    },
+    key(name) {
+      move++
+      touched = true
+      if (name === 'ArrowLeft') controls.rotateLeft(keyTurn)
+      else if (name === 'ArrowRight') controls.rotateLeft(-keyTurn)
+      else if (name === 'ArrowUp') controls.rotateUp(keyTurn)
+      else if (name === 'ArrowDown') controls.rotateUp(-keyTurn)
+      else if (name === '+' || name === '=') controls.dollyIn(0.88)
+      else if (name === '-') controls.dollyOut(0.88)
+      else if (name === 'Home') this.view('three-quarter')
+      else return false
+      loop.invalidate()
+      return true
+    },
+    resized() {
+      if (framed && !touched) {
+        const direction = camera.position.clone().sub(controls.target).normalize()
+        place(direction)
+      }
+    },
+    dispose() {
+      controls.dispose()
+    },
+  }
+}

@@ -1,0 +1,100 @@
+import {
+  Color,
+  MeshStandardMaterial,
+  ShaderMaterial,
+  type Material,
+  type Texture,
+  type Vector2,
+  type Vector3,
+} from 'three'
+import { floatTexture } from './float-texture'
+import { grainTexture, type Grain } from './grain-textures'
+import { looks } from './material-looks'
+import type { PartItem } from './part-items'
+import { createTwineMaterial } from './twine-material'
+
+/** Makes the materials of parts, and owns the grains that they share. */
+export interface PartMaterials {
+  make(item: PartItem): Material
+  /** Brings sizes that changed with the design to a material already in use. */
+  refresh(material: Material, item: PartItem): void
+  dispose(): void
+}
+
+/** How a part stands out: a colour of its own in place of its material's, and a glow on top. */
+export interface Emphasis {
+  readonly tint?: string | undefined
+  readonly glow?: string | undefined
+  readonly glowStrength?: number
+}
+
+export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterials {
+  const grains = new Map<Grain, Texture>()
+
+  // Every solid has a grain, plain ones a blank, so that all of them share one program on the card.
+  function grain(name: Grain): Texture {
+    const known = grains.get(name) ?? grainTexture(name)
+    grains.set(name, known)
+    return known
+  }
+
+  function make(item: PartItem): Material {
+    if (item.coat) {
+      const map = floatTexture(item.coat.colours, item.coat.pattern)
+      return new MeshStandardMaterial({ map, roughness: 0.38, metalness: 0 })
+    }
+    const spec = looks[item.look === 'float' ? 'plastic' : item.look]
+    if (item.twine) {
+      return createTwineMaterial(
+        { colour: spec.colour, shine: spec.shine ?? 0.1, ...item.twine },
+        screen,
+        key,
+      )
+    }
+    return new MeshStandardMaterial({
+      color: spec.colour,
+      metalness: spec.metalness,
+      roughness: spec.roughness,
+      map: grain(spec.grain ?? 'plain'),
+    })
+  }
+
+  return {
+    make,
+    refresh(material, { twine }) {
+      if (!(material instanceof ShaderMaterial) || !twine) return
+      const { radius, lines, pitch } = material.uniforms
+      if (radius) radius.value = twine.radiusM
+      if (lines) lines.value = twine.lines
+      if (pitch) pitch.value = twine.pitchM
+    },
+    dispose() {
+      for (const texture of grains.values()) texture.dispose()
+      grains.clear()
+    },
+  }
+}
+
+/** Frees a material and the paint that only it uses. */
+export function disposeMaterial(material: Material, item: PartItem): void {
+  if (item.coat && material instanceof MeshStandardMaterial) material.map?.dispose()
+  material.dispose()
+}
+
+export function emphasise(material: Material, item: PartItem, emphasis: Emphasis): void {
+  const spec = item.coat ? undefined : looks[item.look === 'float' ? 'plastic' : item.look]
+  const own = item.coat ? '#ffffff' : (spec?.colour ?? '#ffffff')
+  const glow = new Color(emphasis.glow ?? '#000000').multiplyScalar(
+    emphasis.glow ? (emphasis.glowStrength ?? 0.35) : 0,
+  )
+  if (material instanceof ShaderMaterial) {
+    const { colour, glow: glowing } = material.uniforms
+    if (colour?.value instanceof Color) colour.value.set(emphasis.tint ?? own)
+    if (glowing?.value instanceof Color) glowing.value.copy(glow)
+    return
+  }
+  if (!(material instanceof MeshStandardMaterial)) return
+  material.color.set(emphasis.tint ?? own)
+  material.metalness = emphasis.tint ? 0 : (spec?.metalness ?? 0)
+  material.emissive.copy(glow)
+}

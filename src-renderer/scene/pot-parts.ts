@@ -1,0 +1,69 @@
+import type { PartName } from '@shared/schema/check'
+import { Group, Mesh, type BufferGeometry, type Material } from 'three'
+import { disposeMaterial, emphasise, type Emphasis, type PartMaterials } from './part-materials'
+import type { PartItem } from './part-items'
+import { castLayers } from './soft-shadow'
+import { catchTwine } from './twine-picking'
+
+interface Drawn {
+  item: PartItem
+  readonly mesh: Mesh<BufferGeometry, Material>
+}
+
+/** The pot's drawn parts. A change of the design replaces only the geometry that it touched. */
+export interface PotParts {
+  readonly group: Group
+  update(items: readonly PartItem[]): void
+  emphasise(look: (part: PartName) => Emphasis): void
+  partOf(mesh: unknown): PartName | undefined
+  dispose(): void
+}
+
+export function createPotParts(materials: PartMaterials): PotParts {
+  const group = new Group()
+  const drawn = new Map<string, Drawn>()
+  const parts = new Map<unknown, PartName>()
+
+  function drop(slot: string, { item, mesh }: Drawn) {
+    group.remove(mesh)
+    mesh.geometry.dispose()
+    disposeMaterial(mesh.material, item)
+    parts.delete(mesh)
+    drawn.delete(slot)
+  }
+
+  function place(item: PartItem) {
+    const known = drawn.get(item.slot)
+    if (!known) {
+      const mesh = new Mesh(item.build(), materials.make(item))
+      mesh.layers.enable(item.twine ? castLayers.twine : castLayers.solid)
+      if (item.twine) catchTwine(mesh)
+      group.add(mesh)
+      drawn.set(item.slot, { item, mesh })
+      parts.set(mesh, item.part)
+      return
+    }
+    if (known.item.key !== item.key) {
+      known.mesh.geometry.dispose()
+      known.mesh.geometry = item.build()
+    }
+    materials.refresh(known.mesh.material, item)
+    known.item = item
+  }
+
+  return {
+    group,
+    update(items) {
+      const wanted = new Set(items.map((item) => item.slot))
+      for (const [slot, entry] of drawn) if (!wanted.has(slot)) drop(slot, entry)
+      for (const item of items) place(item)
+    },
+    emphasise(look) {
+      for (const { item, mesh } of drawn.values()) emphasise(mesh.material, item, look(item.part))
+    },
+    partOf: (mesh) => parts.get(mesh),
+    dispose() {
+      for (const [slot, entry] of drawn) drop(slot, entry)
+    },
+  }
+}

@@ -1,0 +1,142 @@
+import type { PartName } from '@shared/schema/check'
+import { Box3, Group, Matrix4, Quaternion, Vector3 } from 'three'
+import type { Notes } from './annotations'
+import { createCrab } from './crab'
+import { createCurrentDrift } from './current-drift'
+import { driftOutcome, driftPose, tippingEdge } from './drift-pose'
+import { emphasisOf } from './part-emphasis'
+import type { Palette } from './palette'
+import { createPartMaterials } from './part-materials'
+import { createPotParts } from './pot-parts'
+import { flowOf, sceneGeometry, widthOf, type SceneGeometry } from './scene-geometry'
+import type { SceneModel, SceneOptions } from './scene-model'
+import { notesOf } from './scene-notes'
+import { createSeabed } from './seabed'
+import { createSoftShadow } from './soft-shadow'
+import type { Stage } from './stage'
+import { createWaterSurface } from './water-surface'
+
+/** Everything in the picture: the pot and what surrounds it. */
+export interface SceneContent {
+  /** Brings the picture to a model; `fold` and `pose` run from 0 to 1 while a mode is entered. */
+  show(model: SceneModel, fold: number, pose: number): void
+  /** The group whose meshes can be picked, and what part each is. */
+  readonly pickable: Group
+  partOf(mesh: unknown): PartName | undefined
+  emphasise(pointedAt: PartName | undefined): void
+  colours(palette: Palette): void
+  /** What has to stay in the picture. */
+  boxes(): Box3[]
+  readonly flow: Vector3
+  notes(): Notes
+  drift(deltaMs: number): void
+  dispose(): void
+}
+
+const home = new Quaternion()
+
+export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'lengthText' | 'speedText'>): SceneContent {
+  const materials = createPartMaterials(stage.screen, stage.key)
+  const parts = createPotParts(materials)
+  const crab = createCrab()
+  const seabed = createSeabed()
+  const surface = createWaterSurface()
+  const drift = createCurrentDrift()
+  const shadow = createSoftShadow(stage.renderer, stage.key, stage.screen)
+
+  // The design has z up; three has y up.
+  const upright = new Group()
+  upright.rotation.x = -Math.PI / 2
+  const posed = new Group()
+  posed.matrixAutoUpdate = false
+  posed.add(parts.group)
+  upright.add(posed)
+  const casters = new Group()
+  casters.add(upright, crab.group)
+  stage.scene.add(seabed.group, shadow.plane, casters, drift.group, surface.group)
+
+  const flow = new Vector3(-1, 0, 0)
+  let edge = new Vector3()
+  let shown: { model: SceneModel; scene: SceneGeometry } | undefined
+  let palette: Palette | undefined
+
+  function setPose(model: SceneModel, scene: SceneGeometry, pose: number, potFlow: Vector3) {
+    edge = tippingEdge(scene.geometry, potFlow)
+    if (model.mode === 'haul') {
+      const turn = home.clone().slerp(scene.hang, pose)
+      posed.matrix = new Matrix4().makeRotationFromQuaternion(turn)
+      posed.matrixWorldNeedsUpdate = true
+      upright.position.y = 0
+      casters.updateMatrixWorld(true)
+      // Clear of the bottom by a third of its width, as it comes up.
+      const low = new Box3().setFromObject(parts.group).min.y
+      upright.position.y = pose * (widthOf(scene.geometry) / 3) - low * pose
+    } else {
+      posed.matrix = model.mode === 'drift' ? driftPose(driftOutcome(model.check), edge, potFlow, pose) : new Matrix4()
+      upright.position.y = 0
+    }
+    posed.matrixWorldNeedsUpdate = true
+    casters.updateMatrixWorld(true)
+  }
+
+  function setSurroundings(model: SceneModel, scene: SceneGeometry) {
+    const radius = widthOf(scene.geometry) / 2
+    const rig = model.mode === 'rig' ? model.line : undefined
+    const offset = scene.line[0]?.length() ?? 0
+    const crabWidth = rig ? undefined : model.crabWidthMm
+    const beside = radius * 1.12 + (crabWidth ?? 0) / 1700
+    crab.stand(model.mode === 'haul' ? undefined : crabWidth, beside * 0.96, -beside * 0.28)
+    seabed.show(model.bottom, rig ? Math.max(offset, rig.depthM * 0.7) * 0.95 : radius * 2.9)
+    surface.show(rig?.depthM, rig ? Math.max(offset, rig.depthM * 0.7) * 0.95 : 1)
+    const still = model.mode === 'haul' || model.mode === 'folded' || rig !== undefined
+    drift.show(still ? 0 : (model.currentMps ?? 0), flow, radius, radius * 2.4)
+    // The line's own shadow would need a picture as wide as the water is deep; only the pot's is drawn.
+    const cast = new Box3().setFromObject(rig ? crab.group : casters)
+    const middle = rig ? new Vector3() : cast.getCenter(new Vector3())
+    const reach = rig ? radius * 1.6 : cast.getSize(new Vector3()).length() / 2
+    shadow.strength((palette?.shadow ?? 0.5) * (model.mode === 'haul' ? 0.45 : 1))
+    shadow.cast(casters, middle, reach)
+  }
+
+  return {
+    flow,
+    boxes() {
+      const standing = crab.group.visible ? [crab.group] : []
+      const boxes = [...parts.group.children, ...standing].map((each) => new Box3().setFromObject(each))
+      const depth = shown?.scene.line.length ? shown.model.line?.depthM : undefined
+      if (depth !== undefined) boxes.push(new Box3(new Vector3(0, depth, 0), new Vector3(0, depth, 0)))
+      return boxes
+    },
+    pickable: parts.group,
+    partOf: (mesh) => parts.partOf(mesh),
+    show(model, fold, pose) {
+      const scene = sceneGeometry(model, fold)
+      const potFlow = flowOf(model)
+      flow.set(potFlow.x, 0, -potFlow.y)
+      parts.update(scene.items)
+      shown = { model, scene }
+      setPose(model, scene, pose, potFlow)
+      setSurroundings(model, scene)
+    },
+    emphasise(pointedAt) {
+      if (shown && palette) parts.emphasise(emphasisOf(shown.model, pointedAt, palette))
+    },
+    colours(next) {
+      palette = next
+      seabed.colours(next)
+      surface.colours(next)
+      drift.colours(next)
+    },
+    notes() {
+      if (!shown) return { labels: [], dimensions: [] }
+      const { model, scene } = shown
+      return notesOf(model, scene, posed, { at: drift.labelAt, shown: drift.group.visible }, edge, texts)
+    },
+    drift: (deltaMs) => {
+      drift.step(deltaMs)
+    },
+    dispose() {
+      for (const owned of [parts, materials, crab, seabed, surface, drift, shadow]) owned.dispose()
+    },
+  }
+}
