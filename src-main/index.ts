@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { app, dialog, ipcMain, powerMonitor, protocol, session } from 'electron'
 import { answerCalls } from './ipc/answer-calls'
@@ -25,7 +26,9 @@ process.on('unhandledRejection', (reason) => noteCrash(home, now(), 'Something w
 
 app.setName('Potwright')
 app.setPath('userData', home)
-app.enableSandbox()
+app.setPath('sessionData', join(home, 'session'))
+// Asked for of every process; whoever runs this as root, as test machines do, has to give it up by name.
+if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox()
 protocol.registerSchemesAsPrivileged([
   { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
 ])

@@ -1,8 +1,5 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto'
 
-/** The name of the cookie that a browser holds once it came through the door. */
-export const cookieName = 'potwright'
-
 /** What a request says about where it comes from. */
 export interface Visitor {
   readonly method: string
@@ -28,10 +25,10 @@ export class BrowserDoor {
   }
 
   /** The cookie for whoever shows the token; the token is spent with it. */
-  enter(shown: string | null): string | undefined {
+  enter(shown: string | null, address: string): string | undefined {
     if (shown === null || this.#token === undefined || !same(shown, this.#token)) return undefined
     this.#token = undefined
-    return `${cookieName}=${this.#session}; HttpOnly; SameSite=Strict; Path=/`
+    return `${cookieName(address)}=${this.#session}; HttpOnly; SameSite=Strict; Path=/`
   }
 
   /** Whether a visitor may come in at `address`, as `127.0.0.1:4100`. */
@@ -42,17 +39,20 @@ export class BrowserDoor {
       visitor.site !== undefined && visitor.site !== 'same-origin' && visitor.site !== 'none'
     const foreignOrigin = visitor.origin !== undefined && visitor.origin !== `http://${address}`
     if (foreignOrigin || (foreignSite && visitor.method !== 'GET')) return 'wrong-origin'
-    const held = cookieValue(visitor.cookie ?? '')
+    const held = cookieValue(visitor.cookie ?? '', cookieName(address))
     return held !== undefined && same(held, this.#session) ? 'let-in' : 'no-cookie'
   }
 }
 
 const secret = () => randomBytes(32).toString('base64url')
 
-function cookieValue(header: string): string | undefined {
+/** Browsers keep one cookie for all ports of a machine; two editions side by side need two names. */
+const cookieName = (address: string) => `potwright-${address.split(':')[1] ?? ''}`
+
+function cookieValue(header: string, wanted: string): string | undefined {
   for (const pair of header.split(';')) {
     const [name, value] = pair.trim().split('=')
-    if (name === cookieName) return value
+    if (name === wanted) return value
   }
   return undefined
 }

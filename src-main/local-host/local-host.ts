@@ -48,7 +48,7 @@ export async function startLocalHost({ services, pages, port }: LocalHostOptions
         decision === 'no-cookie' &&
         request.method === 'GET' &&
         url.pathname === '/' &&
-        door.enter(url.searchParams.get('token'))
+        door.enter(url.searchParams.get('token'), address)
       if (!cookie) return refuse(request, response, 403, refusals[decision])
       response.writeHead(303, { 'Set-Cookie': cookie, Location: '/', 'Cache-Control': 'no-store' }).end()
       return

@@ -28,13 +28,15 @@ export async function openWindow(
   const tell = (notice: Notice) => {
     if (!window.isDestroyed()) window.webContents.send('potwright:notice', notice)
   }
+  // Where a window was is not worth stopping for; a half-written note of it is not worth leaving behind.
+  let remembered = Promise.resolve()
   const closing = new Closing(
     () => tell({ kind: 'closing' }),
-    () => window.destroy(),
+    () => void remembered.finally(() => window.destroy()),
   )
   window.on('close', (event) => {
     const kept = { ...window.getNormalBounds(), maximised: window.isMaximized() }
-    rememberBounds(home, kept).catch(() => undefined) // where a window was is not worth stopping for
+    remembered = rememberBounds(home, kept).catch(() => undefined)
     if (!closing.begin()) event.preventDefault()
   })
   // Windows ends a session without closing windows in the usual way.
