@@ -1,11 +1,13 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'electron-vite'
 import { aliases } from './.config/aliases'
+import { stationData } from './.config/station-data'
 
 // Every runtime library is a development dependency: it is bundled, and the package ships `out/` alone.
 export default defineConfig({
   main: {
     resolve: { alias: aliases },
+    plugins: [stationData()],
     build: {
       target: 'node20.18',
       rolldownOptions: {

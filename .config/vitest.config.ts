@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 import { aliases } from './aliases'
+import { stationData } from './station-data'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const electronStandIn = fileURLToPath(new URL('../src-main/window/electron-stand-in.ts', import.meta.url))
@@ -31,6 +32,7 @@ export default defineConfig({
       },
       {
         resolve: { alias: nodeAlias },
+        plugins: [stationData()],
         test: {
           name: 'main',
           environment: 'node',

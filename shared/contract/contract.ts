@@ -4,11 +4,12 @@ import { app } from './app'
 import { packs } from './packs'
 import { pots } from './pots'
 import { settings } from './settings'
+import { stations } from './stations'
 import { waters } from './waters'
 
 /** Everything that the interface may ask of the services, however it reaches them. Nothing else gets through. */
 
-export const contract = { ...pots, ...waters, ...settings, ...packs, ...app } as const
+export const contract = { ...pots, ...waters, ...stations, ...settings, ...packs, ...app } as const
 
 export type Contract = typeof contract
 export type Channel = keyof Contract

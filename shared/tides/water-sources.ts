@@ -43,8 +43,13 @@ export function waterSources(water: Water, constants: WaterConstants, span: Time
     )
   const stream = streamOf(water, constants, height, span)
   if (!stream) missing.push(missingStream(water))
-  const clockless = isClockless(water, constants)
-  return { height, stream, timesKnown: !clockless, missing, notes: notesOn(water, constants, clockless) }
+  return {
+    height,
+    stream,
+    timesKnown: !isClockless(water, constants),
+    missing,
+    notes: notesOn(water, constants),
+  }
 }
 
 function heightOf(
@@ -96,14 +101,16 @@ function missingStream({ current }: Water): string {
   return 'a tide above zero for the rate to follow'
 }
 
-/** No station says at what hour high water comes, though the stream or the height depends on it. */
+/** No station says at what hour the stream turns, or high water comes where there is no stream. */
 function isClockless({ tide, current }: Water, constants: WaterConstants): boolean {
+  if (current?.source === 'station') return false
   return tide?.source === 'range' || (current?.source === 'rate' && !constants.tide)
 }
 
-function notesOn({ tide, current }: Water, constants: WaterConstants, clockless: boolean): string[] {
+function notesOn(water: Water, constants: WaterConstants): string[] {
+  const { tide, current } = water
   const notes: string[] = []
-  if (clockless)
+  if (isClockless(water, constants))
     notes.push('No station gives the hour of high water here, so intervals hold but clock times do not.')
   if (tide?.source === 'range' && tide.neapM === undefined)
     notes.push('No neap range is given, so every tide is taken as a spring tide.')

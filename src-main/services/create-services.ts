@@ -13,6 +13,7 @@ import { appHandlers, type Host } from './app'
 import { packHandlers } from './packs'
 import { potHandlers } from './pots'
 import { settingsHandlers } from './settings'
+import { stationHandlers } from './stations/handlers'
 import { waterHandlers } from './waters'
 import { Watches } from './watches'
 
@@ -72,6 +73,7 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     handlers: {
       ...potHandlers(pots, newId),
       ...waterHandlers(waters, newId),
+      ...stationHandlers(),
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),
       ...packHandlers(dataFolder, await watches.watch('packs'), disk),
       ...appHandlers({ host, dataFolder, machine, now, readOnly }),

@@ -7,7 +7,7 @@ import { StationLibrary } from './library'
 import { packStations } from './pack'
 
 const packed = packStations('test')
-const library = new StationLibrary(packed.index, () => packed.constants)
+const library = new StationLibrary(packed.index, packed.constants)
 
 describe('what is shipped', () => {
   test('no station whose licence forbids commercial use, nor one that leans on such a station', () => {

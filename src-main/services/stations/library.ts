@@ -8,14 +8,14 @@ export interface NearStation {
   readonly distanceKm: number
 }
 
-/** The shipped stations, for looking up. Constants are read on first need. */
+/** Stations for looking up: who they are, where, and the constants to predict them from. */
 export class StationLibrary {
   readonly #byId: Map<string, StationRow>
   readonly #texts: Map<string, string>
 
   constructor(
     private readonly index: StationIndex,
-    private readonly readConstants: () => PackedConstants,
+    private readonly constants: PackedConstants,
   ) {
     this.#byId = new Map(index.stations.map((row) => [row[0], row]))
     this.#texts = new Map(index.stations.map((row) => [row[0], searchable(`${row[2]} ${row[3]} ${row[0]}`)]))
@@ -74,7 +74,7 @@ export class StationLibrary {
 
   tideConstants(id: string): TideConstants | undefined {
     const station = this.get(id)
-    const packed = this.readConstants()
+    const packed = this.constants
     const offsets = packed.tideOffsets[id]
     const row = packed.tides[offsets?.reference ?? id]
     if (!station || !row) return undefined
@@ -99,7 +99,7 @@ export class StationLibrary {
 
   currentConstants(id: string): CurrentConstants | undefined {
     const station = this.get(id)
-    const packed = this.readConstants()
+    const packed = this.constants
     const offsets = packed.currentOffsets[id]
     const row = packed.currents[offsets?.reference ?? id]
     if (!station || !row) return undefined

@@ -14,7 +14,7 @@ import { packStations } from './pack'
  * constants rounded; the limits here are the largest differences seen, rounded up, so that any slip shows.
  */
 const packed = packStations('test')
-const library = new StationLibrary(packed.index, () => packed.constants)
+const library = new StationLibrary(packed.index, packed.constants)
 
 const timeOf = (text: string | number | undefined) => Date.parse(`${text}:00Z`)
 const nearest = <T extends { timeMs: number }>(events: readonly T[], timeMs: number) =>
