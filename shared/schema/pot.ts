@@ -128,7 +128,7 @@ const release = v.strictObject({
   material: v.optional(v.picklist(['cotton', 'jute', 'sisal', 'hemp', 'synthetic'])),
   diameterMm: v.optional(numberBetween(0.2, 20)),
   threads: v.optional(wholeBetween(1, 400)),
-  /** Single loops or strands that hold the lid, panel or door. */
+  /** Single loops or strands that hold the lid, panel or door; one where it is not said. */
   loops: v.optional(wholeBetween(1, 12)),
   openingWidthMm: v.optional(numberBetween(10, 2000)),
   openingHeightMm: v.optional(numberBetween(10, 2000)),
@@ -176,7 +176,7 @@ const floatCommon = {
   colours: v.pipe(v.array(v.picklist(floatColours)), v.minLength(1), v.maxLength(4)),
   pattern: v.picklist(['solid', 'halves', 'stripe']),
   reflective: v.optional(v.boolean()),
-  /** Made as a marker buoy, not a bottle or a can. */
+  /** False for a bottle, a can or anything else not made as a buoy. */
   purposeMade: v.optional(v.boolean()),
   stripeMm: v.optional(numberBetween(1, 500)),
 }

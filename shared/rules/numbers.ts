@@ -1,0 +1,71 @@
+import { ruleQuantities, type QuantityName } from '@shared/schema/rule-quantities'
+import { baseUnits, ruleUnits, type RuleUnitName } from '@shared/schema/rule-units'
+import type { Outcome } from './outcome'
+import { printedDifference, printedValue } from './printed'
+import { quantityWords } from './words'
+
+// A limit printed in inches, feet or yards has no finer meaning than a tenth of a millimetre.
+const STEP_MM = 0.1
+
+/**
+ * A limit in the base unit of its kind. One converted from inches, feet or yards is rounded to 0.1 mm in the pot's
+ * favour: up where it is a most, down where it is a least.
+ *
+ * @param value as printed, ≥ 0
+ * @param unit  as printed
+ * @param op    which side of the limit is allowed
+ * @returns limit [mm, m2, L, g, h or a plain number]
+ */
+export function limitInBase(value: number, unit: RuleUnitName, op: 'max' | 'min'): number {
+  const { size, kind } = ruleUnits[unit]
+  const exact = value * size
+  const metric = kind !== 'length' || size === 1 || size === 10 || size === 1000
+  if (metric) return exact
+  const steps = exact / STEP_MM
+  const rounded = op === 'max' ? Math.ceil(steps - 1e-6) : Math.floor(steps + 1e-6)
+  return rounded / (1 / STEP_MM)
+}
+
+/**
+ * Holds a number against a most or a least.
+ *
+ * margin = limit − value for a most, value − limit for a least; met where it is not negative.
+ *
+ * @param op       `max` or `min`
+ * @param quantity what was read
+ * @param actual   value in the base unit of its kind
+ * @param value    limit as printed
+ * @param unit     unit as printed
+ * @returns whether it holds, with both figures, the margin and the sentence
+ */
+export function compareNumber(
+  op: 'max' | 'min',
+  quantity: QuantityName,
+  actual: number,
+  value: number,
+  unit: RuleUnitName,
+): Outcome {
+  const limit = limitInBase(value, unit, op)
+  const margin = op === 'max' ? limit - actual : actual - limit
+  // A millionth covers what floating point leaves of an exact match.
+  const state = margin >= -1e-6 * Math.max(1, limit) ? 'holds' : 'fails'
+  const words = quantityWords[quantity]
+  const isAt = `${words.label} is ${printedValue(actual, unit)}`
+  const fix = (op === 'max' ? words.less : words.more) ?? ''
+  const direction = op === 'max' ? 'too much' : 'too little'
+  return {
+    state,
+    says:
+      state === 'holds'
+        ? `${isAt}.`
+        : `${isAt}, ${printedDifference(-margin, unit)} ${direction}. ${fix}`.trim(),
+    part: ruleQuantities[quantity].part,
+    actual: tidy(actual),
+    limit: tidy(limit),
+    margin: tidy(margin),
+    unit: baseUnits[ruleUnits[unit].kind],
+  }
+}
+
+/** Drops what floating point adds past a millionth. */
+const tidy = (value: number) => Math.round(value * 1e6) / 1e6

@@ -1,0 +1,84 @@
+import type { PartName } from '@shared/schema/check'
+
+/** What a check came to. `says` is the part of the sentence that the check adds: value, shortfall, what to do. */
+export type Outcome =
+  | {
+      readonly state: 'holds' | 'fails'
+      readonly says: string
+      readonly part: PartName
+      readonly actual?: number | string | boolean
+      readonly limit?: number | string | boolean
+      /** In `unit`; positive when met. */
+      readonly margin?: number
+      readonly unit?: string
+    }
+  | { readonly state: 'unknown'; readonly missing: readonly string[]; readonly part: PartName }
+  /** Nothing there to hold against the rule. */
+  | { readonly state: 'absent'; readonly part: PartName }
+
+type Decided = Extract<Outcome, { says: string }>
+
+const isDecided =
+  (state: Decided['state']) =>
+  (outcome: Outcome): outcome is Decided =>
+    outcome.state === state
+
+/** All must hold: a failure decides, then what is not known; the narrowest margin speaks for the rest. */
+export function allOf(outcomes: readonly Outcome[], part: PartName): Outcome {
+  const failed = outcomes.filter(isDecided('fails'))
+  if (failed.length > 0)
+    return withSays(
+      worst(failed),
+      failed.map((outcome) => outcome.says),
+    )
+  const unknown = unknownOf(outcomes, part)
+  if (unknown) return unknown
+  const held = outcomes.filter(isDecided('holds'))
+  return held.length > 0 ? worst(held) : { state: 'absent', part }
+}
+
+/** One must hold: the first that does decides, then what is not known; else the nearest miss speaks. */
+export function anyOf(outcomes: readonly Outcome[], part: PartName): Outcome {
+  const held = outcomes.find((outcome) => outcome.state === 'holds')
+  if (held) return held
+  const unknown = unknownOf(outcomes, part)
+  if (unknown) return unknown
+  const failed = outcomes.filter(isDecided('fails'))
+  return failed.length > 0 ? nearest(failed) : { state: 'absent', part }
+}
+
+/** The opposite of a check; what is unknown or absent stays so. */
+export function opposite(outcome: Outcome): Outcome {
+  if (outcome.state === 'holds') return { state: 'fails', says: '', part: outcome.part }
+  if (outcome.state === 'fails') return { state: 'holds', says: '', part: outcome.part }
+  return outcome
+}
+
+function unknownOf(outcomes: readonly Outcome[], part: PartName): Outcome | undefined {
+  const unknown = outcomes.filter((outcome) => outcome.state === 'unknown')
+  const [first] = unknown
+  if (!first) return undefined
+  return {
+    state: 'unknown',
+    missing: [...new Set(unknown.flatMap((outcome) => outcome.missing))],
+    part: first.part ?? part,
+  }
+}
+
+/** Margin over limit, so that limits in different units can be ordered; without numbers, 0. */
+export function relativeMargin(outcome: { margin?: number | undefined; limit?: unknown }): number {
+  if (outcome.margin === undefined) return 0
+  const limit = typeof outcome.limit === 'number' ? Math.abs(outcome.limit) : 0
+  return outcome.margin / Math.max(limit, 1)
+}
+
+const worst = (decided: readonly Decided[]) =>
+  decided.reduce((a, b) => (relativeMargin(b) < relativeMargin(a) ? b : a))
+
+const nearest = (decided: readonly Decided[]) =>
+  decided.reduce((a, b) => (relativeMargin(b) > relativeMargin(a) ? b : a))
+
+const withSays = (outcome: Decided, says: readonly string[]): Decided => ({
+  ...outcome,
+  says: [...new Set(says)].filter((text) => text !== '').join(' '),
+})

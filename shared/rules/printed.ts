@@ -1,0 +1,54 @@
+import { significant } from '@shared/units/display'
+import { baseUnits, ruleUnits, type NumberKind, type RuleUnitName } from '@shared/schema/rule-units'
+
+const sixteenths = 16
+
+/** Inches as a rule prints them, `2 3/16`, where they are whole sixteenths; else digits. */
+function inches(value: number): string {
+  const parts = Math.round(value * sixteenths)
+  if (Math.abs(value * sixteenths - parts) > 1e-9) return significant(value)
+  const [whole, rest] = [Math.floor(parts / sixteenths), parts % sixteenths]
+  if (rest === 0) return String(whole)
+  const common = greatestDivisor(rest, sixteenths)
+  const fraction = `${rest / common}/${sixteenths / common}`
+  return whole === 0 ? fraction : `${whole} ${fraction}`
+}
+
+const greatestDivisor = (a: number, b: number): number => (b === 0 ? a : greatestDivisor(b, a % b))
+
+const exact = (value: number) => (Number.isInteger(value) ? String(value) : significant(value))
+
+/** A limit as its source prints it: `1/8 in (3.2 mm)`, `150 mm`, `13 cubic feet (368 L)`, `7 days`. */
+export function printedLimit(value: number, unit: RuleUnitName): string {
+  const { symbol, kind } = ruleUnits[unit]
+  const digits = unit === 'in' ? inches(value) : exact(value)
+  const own = symbol === '' ? digits : `${digits}${symbol === '%' ? '' : ' '}${plain(symbol, value)}`
+  if (!isImperial(unit)) return own
+  return `${own} (${inBase(value * ruleUnits[unit].size, kind)})`
+}
+
+/** A value read off the gear [base unit], in the unit of the rule that it is held against. */
+export function printedValue(base: number, unit: RuleUnitName): string {
+  const { symbol, size, kind } = ruleUnits[unit]
+  if (kind === 'count') return exact(base)
+  const own = `${significant(base / size)}${symbol === '' || symbol === '%' ? symbol : ` ${plain(symbol, base / size)}`}`
+  return isImperial(unit) ? `${own} (${inBase(base, kind)})` : own
+}
+
+/** The difference between a value and its limit, alone in the rule's unit. */
+export function printedDifference(base: number, unit: RuleUnitName): string {
+  const { symbol, size, kind } = ruleUnits[unit]
+  const digits = kind === 'count' ? exact(base) : significant(base / size)
+  return symbol === '' || symbol === '%' ? `${digits}${symbol}` : `${digits} ${plain(symbol, base / size)}`
+}
+
+const isImperial = (unit: RuleUnitName) => unit === 'in' || unit === 'ft' || unit === 'yd' || unit === 'ft3'
+
+function inBase(base: number, kind: NumberKind): string {
+  if (kind === 'length' && base >= 2000) return `${significant(base / 1000)} m`
+  return `${significant(base)} ${baseUnits[kind]}`
+}
+
+/** "1 day", not "1 days". */
+const plain = (symbol: string, value: number) =>
+  value === 1 && (symbol === 'days' || symbol === 'hours') ? symbol.slice(0, -1) : symbol
