@@ -1,9 +1,11 @@
 declare module 'virtual:station-index' {
-  const index: import('./packed').StationIndex
+  import type { StationIndex } from '@main/services/stations/packed'
+  const index: StationIndex
   export default index
 }
 
 declare module 'virtual:station-constants' {
-  const constants: import('./packed').PackedConstants
+  import type { PackedConstants } from '@main/services/stations/packed'
+  const constants: PackedConstants
   export default constants
 }
