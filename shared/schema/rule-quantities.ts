@@ -37,6 +37,10 @@ export const ruleQuantities = {
   'body.folds-flat': flag('body'),
   'body.chambers': count('body'),
 
+  'frame.thinnest-bar': length('frame'),
+  'frame.rings': count('frame'),
+  'frame.uprights': count('frame'),
+
   'mesh.bar': length('netting'),
   'mesh.diagonal': length('netting'),
   'mesh.stretched': length('netting'),

@@ -1,5 +1,5 @@
 import type { PotBody } from '@shared/schema/pot'
-import { known, stated, type Reader } from '../facts'
+import { known, missing, stated, type Reader } from '../facts'
 
 /** Outside measures of a pot's body [mm]: a round one is as long and as wide as its widest ring. */
 function outside(body: PotBody): { length: number; width: number; height: number } {
@@ -40,7 +40,26 @@ function widestMm(body: PotBody): number {
   return Math.max(body.baseDiameterMm, body.topDiameterMm)
 }
 
+const rings: readonly string[] = ['base-ring', 'middle-ring', 'top-ring']
+
+/** Members of the frame that are, or are not, rings; a member without a count is one. */
+const members =
+  (areRings: boolean): Reader =>
+  ({ pot }) =>
+    stated(
+      pot.frame
+        ?.filter((member) => rings.includes(member.role) === areRings)
+        .reduce((sum, member) => sum + (member.count ?? 1), 0),
+      'the frame',
+    )
+
 export const bodyReaders = {
+  'frame.thinnest-bar': ({ pot }) =>
+    pot.frame && pot.frame.length > 0
+      ? known(Math.min(...pot.frame.map((member) => member.barDiameterMm)))
+      : missing('the frame'),
+  'frame.rings': members(true),
+  'frame.uprights': members(false),
   'body.shape': ({ pot }) => known(pot.body.shape),
   'body.length': ({ pot }) => known(outside(pot.body).length),
   'body.width': ({ pot }) => known(outside(pot.body).width),

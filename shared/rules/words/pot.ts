@@ -15,6 +15,12 @@ export const potWords = {
   'body.base-area': { label: 'The area inside the frame', less: 'Use a smaller frame.' },
   'body.folds-flat': { label: 'Sides that fold flat', more: 'Use one with sides that fold flat.' },
   'body.chambers': { label: 'The number of chambers' },
+  'frame.thinnest-bar': { label: "The frame's thinnest bar", more: 'Use thicker bar.' },
+  'frame.rings': { label: 'The number of rings', less: 'Use fewer rings.' },
+  'frame.uprights': {
+    label: 'The rigid bars between the rings',
+    less: 'Use a net without a rigid frame between its rings.',
+  },
   'mesh.bar': { label: 'The mesh, one bar', less: 'Use a smaller mesh.', more: 'Use a larger mesh.' },
   'mesh.diagonal': {
     label: 'The mesh, measured on the diagonal',
