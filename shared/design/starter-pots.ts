@@ -146,7 +146,7 @@ const cone: Pot = {
   entrances: [
     { kind: 'funnel', widthMm: 260, heightMm: 260, bearingDeg: 0, sillMm: 0, onTop: true, depthMm: 180 },
   ],
-  doors: [{ where: 'base', purpose: 'catch', bearingDeg: 90 }],
+  doors: [{ where: 'base', purpose: 'bait-and-catch', bearingDeg: 90 }],
   chafe: { kind: 'hose', thicknessMm: 4, on: ['base-ring'] },
   bait: { holder: 'mesh-bag', massKg: 0.5, at: 'side', heightMm: 110 },
   escapeGaps: [{ shape: 'circle', diameterMm: 108, count: 2, bottomEdgeMm: 60, bearingDeg: 45 }],

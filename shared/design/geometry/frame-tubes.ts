@@ -1,6 +1,6 @@
 import type { Pot } from '@shared/schema/pot'
 import { frameMembers, footLengthM, type Member } from '../frame-members'
-import { girthAt, reachAt, type PotShape } from '../shape'
+import { girthAt, type PotShape } from '../shape'
 import { helixRound, pointsOf, ringAt, wallPoint } from './curves'
 import { lookOfChafe, lookOfMaterial } from './looks'
 import type { Point, Tube } from './pot-geometry'
@@ -59,16 +59,21 @@ function strut(built: PotShape, drawn: PotShape, angle: number): Float32Array {
   const foot = wallPoint(drawn, angle, 0)
   const head = wallPoint(built, angle, built.heightM)
   const length = Math.hypot(head[0] - foot[0], head[1] - foot[1], built.heightM)
-  const inset = Math.hypot(head[0] - foot[0], head[1] - foot[1])
-  const lean = Math.sqrt(Math.max(0, length ** 2 - drawn.heightM ** 2 - inset ** 2))
-  const around = reachAt(drawn, angle, drawn.heightM)
-  const turn = 2 * Math.asin(Math.min(1, lean / (2 * Math.max(around, lean / 2, 1e-6))))
+  const turn = leanTurn(drawn, Math.sqrt(Math.max(0, length ** 2 - drawn.heightM ** 2)))
   return pointsOf(
     Array.from({ length: steps + 1 }, (_, i) => {
       const t = i / steps
       return wallPoint(drawn, angle + turn * t, drawn.heightM * t)
     }),
   )
+}
+
+/** Turn about the axis between the ends of a strut that spans a level distance, by the law of cosines [rad]. */
+function leanTurn(drawn: PotShape, spanM: number): number {
+  const base = drawn.kind === 'turned' ? drawn.baseRadiusM : Math.min(drawn.lengthM, drawn.widthM) / 2
+  const top = drawn.kind === 'turned' ? drawn.topRadiusM : base
+  const cosine = (base ** 2 + top ** 2 - spanM ** 2) / (2 * base * top)
+  return Math.acos(Math.min(1, Math.max(-1, cosine)))
 }
 
 function crossBar(shape: PotShape, i: number, count: number): Float32Array {
