@@ -12,6 +12,8 @@ export type Notice =
   | { kind: 'command'; command: string }
   /** A file was opened from outside; its text is to be imported. */
   | { kind: 'opened'; fileName: string; text: string }
+  /** Something that runs by itself could not be done, such as the backup of the day. */
+  | { kind: 'trouble'; message: string }
   /** The window is about to close: save now, then call `app:flushed`. */
   | { kind: 'closing' }
 

@@ -1,6 +1,9 @@
 import type * as v from 'valibot'
 import type { Result } from '@shared/units/result'
 import { app } from './app'
+import { backup } from './backup'
+import { journal } from './journal'
+import { materials } from './materials'
 import { packs } from './packs'
 import { pots } from './pots'
 import { settings } from './settings'
@@ -8,8 +11,17 @@ import { stations } from './stations'
 import { waters } from './waters'
 
 /** Everything that the interface may ask of the services, however it reaches them. Nothing else gets through. */
-
-export const contract = { ...pots, ...waters, ...stations, ...settings, ...packs, ...app } as const
+export const contract = {
+  ...pots,
+  ...waters,
+  ...stations,
+  ...journal,
+  ...materials,
+  ...packs,
+  ...settings,
+  ...backup,
+  ...app,
+} as const
 
 export type Contract = typeof contract
 export type Channel = keyof Contract

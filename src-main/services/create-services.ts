@@ -1,15 +1,26 @@
 import { access, constants, mkdir } from 'node:fs/promises'
+import { join } from 'node:path'
 import { DocumentFolder, type FolderOptions } from '@main/storage/document-folder'
 import type { Disk } from '@main/storage/durable-write'
 import type { Machine } from '@main/storage/machine'
-import { SettingsFile } from '@main/storage/settings-file'
-import { diskError } from '@main/storage/storage-fault'
+import { SingleDocument } from '@main/storage/single-document'
+import { Journal } from '@main/storage/journal'
+import { BackupArchive } from '@main/storage/backup-archive'
+import { PackFolder } from '@main/storage/pack-folder'
+import { asResult, diskError } from '@main/storage/storage-fault'
 import type { KeptDocument } from '@main/storage/stored-document'
 import type { ChangedSubject, Notice } from '@shared/contract/bridge'
 import type { Handlers } from '@shared/contract/contract'
+import { type OwnMaterials, OwnMaterialsSchema } from '@shared/schema/materials'
+import { defaultSettings, SettingsSchema } from '@shared/schema/settings'
 import { PotSchema } from '@shared/schema/pot'
 import { WaterSchema } from '@shared/schema/water'
+import { ok } from '@shared/units/result'
 import { appHandlers, type Host } from './app'
+import { BackupService } from './backup-service'
+import { backupHandlers } from './backup'
+import { journalHandlers } from './journal'
+import { materialHandlers } from './materials'
 import { packHandlers } from './packs'
 import { potHandlers } from './pots'
 import { settingsHandlers } from './settings'
@@ -31,6 +42,8 @@ export interface Services {
   readonly handlers: Handlers
   /** Calls the listener when something on disk changed by another hand. */
   readonly onNotice: (listener: (notice: Notice) => void) => () => void
+  /** Makes the backup of the day unless there is one. */
+  readonly dailyBackup: () => Promise<void>
   readonly close: () => void
 }
 
@@ -66,17 +79,55 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     migrations: [],
     called: 'water',
   })
-  const settings = await SettingsFile.open(dataFolder, machine.id, now, disk)
-  const settingsWritten = await watches.watch('settings', () => settings.reload())
+  const settings = await SingleDocument.open(
+    join(dataFolder, 'settings', `${machine.id}.json`),
+    { schema: SettingsSchema, migrations: [], called: 'settings file' },
+    defaultSettings,
+    now,
+    disk,
+  )
+  const settingsWritten = await watches.watch('settings', 'settings', () => settings.reload())
+  const materials = await SingleDocument.open<OwnMaterials>(
+    join(dataFolder, 'materials.json'),
+    { schema: OwnMaterialsSchema, migrations: [], called: 'materials file' },
+    { format: 'potwright/materials', version: 1 },
+    now,
+    disk,
+  )
+  const materialsWritten = await watches.watch('materials', '.', () => materials.reload())
+  const packs = new PackFolder(dataFolder, await watches.watch('packs'), disk)
+  const journal = new Journal({
+    dataFolder,
+    machine: machine.id,
+    now,
+    newId,
+    onWritten: await watches.watch('journal'),
+    ...(disk ? { disk } : {}),
+  })
+  const backups = new BackupService({
+    archive: new BackupArchive(join(dataFolder, 'backups'), now),
+    holdings: { pots, waters, packs, materials, settings, journal },
+    machine: machine.name,
+    now,
+  })
 
   return {
     handlers: {
       ...potHandlers(pots, newId),
       ...waterHandlers(waters, newId),
       ...stationHandlers(),
+      ...journalHandlers(journal),
+      ...materialHandlers(materials, () => materialsWritten(materials.fileName)),
+      ...packHandlers(packs),
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),
-      ...packHandlers(dataFolder, await watches.watch('packs'), disk),
+      ...backupHandlers(backups),
       ...appHandlers({ host, dataFolder, machine, now, readOnly }),
+    },
+    dailyBackup: async () => {
+      if (readOnly !== undefined) return
+      const made = await asResult(async () => ok(await backups.daily()))
+      if (!made.ok)
+        watches.tell({ kind: 'trouble', message: `No backup was made today. ${made.error.message}` })
     },
     onNotice: (listener) => watches.onNotice(listener),
     close: () => watches.close(),

@@ -3,6 +3,7 @@ import { ulid } from 'ulid'
 import { lockFolder } from '@main/storage/folder-lock'
 import { defaultDataFolder } from '@main/storage/home'
 import { thisMachine } from '@main/storage/machine'
+import { sweepTemporary } from '@main/storage/sweep'
 import { diskError } from '@main/storage/storage-fault'
 import { err, ok, type Result } from '@shared/units/result'
 import type { Host } from './app'
@@ -31,7 +32,9 @@ export async function openData(options: OpenDataOptions): Promise<Result<OpenDat
     const machine = await thisMachine(home, newId, now)
     const lock = await takeLock(dataFolder, machine.id, now)
     if (!lock.ok) return lock
+    await sweepTemporary(dataFolder, now())
     const services = await createServices({ dataFolder, machine, now, newId, host })
+    void services.dailyBackup()
     return ok({
       services,
       dataFolder,

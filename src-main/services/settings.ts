@@ -1,4 +1,4 @@
-import type { SettingsFile } from '@main/storage/settings-file'
+import type { SingleDocument } from '@main/storage/single-document'
 import { SerialQueue } from '@main/storage/serial-queue'
 import { asResult } from '@main/storage/storage-fault'
 import type { Handlers, Subject } from '@shared/contract/contract'
@@ -6,7 +6,7 @@ import type { Settings } from '@shared/schema/settings'
 import { ok } from '@shared/units/result'
 
 export function settingsHandlers(
-  file: SettingsFile,
+  file: SingleDocument<Settings>,
   onSaved: () => Promise<void>,
 ): Handlers<Subject<'settings'>> {
   const queue = new SerialQueue() // two changes at once must both arrive

@@ -9,13 +9,17 @@ export class Watches {
 
   constructor(readonly dataFolder: string) {}
 
-  /** Starts watching one subject's folder; what is returned is to be told of every file written there by us. */
+  /**
+   * Starts watching the folder of one subject; `before` runs ahead of telling anyone. What is returned is to be
+   * told of every file written there by us.
+   */
   async watch(
     subject: ChangedSubject,
+    folder: string = subject,
     before: () => Promise<void> = () => Promise.resolve(),
   ): Promise<(fileName: string) => Promise<void>> {
-    const watch = await FolderWatch.start(join(this.dataFolder, subject), () => {
-      void before().then(() => this.#tell({ kind: 'changed', subject }))
+    const watch = await FolderWatch.start(join(this.dataFolder, folder), () => {
+      void before().then(() => this.tell({ kind: 'changed', subject }))
     })
     this.#watches.push(watch)
     return (fileName) => watch.wrote(fileName)
@@ -31,7 +35,8 @@ export class Watches {
     this.#listeners.clear()
   }
 
-  #tell(notice: Notice): void {
+  /** Tells every listener. */
+  tell(notice: Notice): void {
     for (const listener of this.#listeners) listener(notice)
   }
 }

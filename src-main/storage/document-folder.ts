@@ -65,7 +65,12 @@ export class DocumentFolder<T extends KeptDocument> {
     })
   }
 
-  /** Puts a document in its place whatever is there. Call it from within `queue`. */
+  /** Puts a document in its place, whatever is there: a restore, of which a backup was made before. */
+  put(document: T): Promise<Stored<T>> {
+    return this.queue.run(() => this.write(document, undefined))
+  }
+
+  /** Writes a document over what is there. Call it from within `queue`. */
   async write(document: T, replaced: string | undefined): Promise<Stored<T>> {
     const { machine, now, kind } = this.options
     const revision = revisionOf(document)

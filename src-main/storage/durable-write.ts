@@ -20,14 +20,18 @@ export const temporaryPrefix = '.tmp-'
  * Writes a whole file so that a crash or a power cut leaves the old content or the new, never a mixture:
  * temporary file in the same folder, synced, renamed over the target, folder synced.
  */
-export async function writeDurably(path: string, text: string, disk: Disk = realDisk): Promise<void> {
+export async function writeDurably(
+  path: string,
+  content: string | Uint8Array,
+  disk: Disk = realDisk,
+): Promise<void> {
   const folder = dirname(path)
   await disk.mkdir(folder, { recursive: true })
   const temporary = join(folder, `${temporaryPrefix}${randomBytes(6).toString('hex')}-${basename(path)}`)
   try {
     const file = await disk.open(temporary, 'wx')
     try {
-      await file.writeFile(text, 'utf8')
+      await file.writeFile(content)
       await file.sync()
     } finally {
       await file.close()

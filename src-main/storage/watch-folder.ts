@@ -1,7 +1,6 @@
 import { type FSWatcher, watch } from 'node:fs'
 import { mkdir, stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { temporaryPrefix } from './durable-write'
 import { namesIn } from './folder-reader'
 
 // Long enough for a sync engine to finish a handful of files, short enough to feel immediate.
@@ -70,7 +69,7 @@ export class FolderWatch {
   async #changed(): Promise<boolean> {
     const now = new Map<string, string>()
     for (const name of await namesIn(this.folder)) {
-      if (name.startsWith(temporaryPrefix)) continue
+      if (name.startsWith('.')) continue // temporary files and locks
       const signature = await signatureOf(join(this.folder, name))
       if (signature !== undefined) now.set(name, signature)
     }
