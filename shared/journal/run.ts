@@ -1,0 +1,70 @@
+import type { HaulEntry, LockerState, PotState, RunState } from './locker-state'
+
+/** Order of float numbers: by number where they are numbers, else by text. */
+export function compareNumbers(a: string, b: string): number {
+  return a.localeCompare(b, 'en', { numeric: true })
+}
+
+/** Pots of a run that are still down, in the order in which they were set. */
+export function stillDown(state: LockerState, run: RunState): PotState[] {
+  const seen = new Set<string>()
+  const down: PotState[] = []
+  // The last setting of a pot counts where it was moved within the run.
+  for (const { pot: id } of run.sets.toReversed()) {
+    const pot = state.pots[id]
+    if (!pot || seen.has(id)) continue
+    seen.add(id)
+    if (pot.status === 'in-water' && pot.run === run.id) down.push(pot)
+  }
+  return down.toReversed()
+}
+
+/** The next float to come up to: the first of the run still down after the last hauled, or the first of all. */
+export function nextExpected(state: LockerState, run: RunState): PotState | undefined {
+  const down = stillDown(state, run)
+  const last = run.hauls.at(-1)
+  const order = run.sets.map((set) => set.pot)
+  const from = last ? order.lastIndexOf(last.pot) : -1
+  return down.find((pot) => order.lastIndexOf(pot.id) > from) ?? down[0]
+}
+
+/** Pots of a run that were passed by: still down though one set after them was hauled since. */
+export function skipped(state: LockerState, run: RunState): PotState[] {
+  const down = stillDown(state, run)
+  if (down.length === 0) return []
+  const place = new Map(run.sets.map((set, index) => [set.pot, { index, at: set.at }]))
+  return down.filter((pot) => {
+    const own = place.get(pot.id)
+    if (!own) return false
+    const since = pot.seenAt !== undefined && pot.seenAt > own.at ? pot.seenAt : own.at
+    return run.hauls.some((haul) => (place.get(haul.pot)?.index ?? -1) > own.index && haul.at > since)
+  })
+}
+
+/** Pots passed by in any run, until they are hauled, found or given up; by number. */
+export function missingFloats(state: LockerState): string[] {
+  return Object.values(state.runs)
+    .flatMap((run) => skipped(state, run))
+    .sort((a, b) => compareNumbers(a.number, b.number))
+    .map((pot) => pot.id)
+}
+
+/** The float to set next: the lowest number ashore above the last one set, else the lowest of all ashore. */
+export function nextToSet(state: LockerState, run: RunState | undefined): PotState | undefined {
+  const ashore = Object.values(state.pots)
+    .filter((pot) => pot.status === 'ashore')
+    .sort((a, b) => compareNumbers(a.number, b.number))
+  const last = run?.sets.at(-1)
+  const lastNumber = last && state.pots[last.pot]?.number
+  return (
+    (lastNumber === undefined
+      ? undefined
+      : ashore.find((pot) => compareNumbers(pot.number, lastNumber) > 0)) ?? ashore[0]
+  )
+}
+
+/** Whether most of a haul was undersized, so that the pot is better moved a little before it is set again. */
+export function moveBeforeSetting({ caught }: HaulEntry): boolean {
+  const all = caught.kept + caught.undersized + caught.female
+  return caught.undersized > 0 && caught.undersized > all / 2
+}
