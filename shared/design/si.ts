@@ -16,17 +16,3 @@ export const degrees = (deg: number): number => (deg * Math.PI) / 180
  * @returns angle from +x towards +y [rad]
  */
 export const angleOfBearing = (bearingDeg: number): number => degrees(-bearingDeg)
-
-/** Smallest turn between two bearings [deg], 0-180. */
-export function bearingGap(a: number, b: number): number {
-  const turn = Math.abs(a - b) % 360
-  return Math.min(turn, 360 - turn)
-}
-
-/** The bearing nearest to the front, of several; undefined without any. */
-export function nearestBearing(bearings: readonly number[], to: number): number | undefined {
-  let nearest: number | undefined
-  for (const bearing of bearings)
-    if (nearest === undefined || bearingGap(bearing, to) < bearingGap(nearest, to)) nearest = bearing
-  return nearest
-}
