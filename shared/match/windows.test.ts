@@ -32,7 +32,7 @@ const limits = (holdsMps: number, showsMps: number): PotLimits => ({
   shows: thresholdOf(ladder, (depth) => showsMps * (1.5 - depth / 30)),
 })
 const prediction = predict()
-const light = daylight(prediction.fromMs, prediction.toMs, prediction.zone, 48.6, -122.7)
+const light = daylight(prediction, prediction.zone, { latitudeDeg: 48.6, longitudeDeg: -122.7 })
 
 describe('bands', () => {
   test('inside a band the pot holds, outside it does not', () => {

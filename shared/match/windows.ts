@@ -1,4 +1,3 @@
-import type { Daylight } from '@shared/tides/daylight'
 import type { TimeSpan } from '@shared/tides/local-time'
 import type { WaterPrediction } from '@shared/tides/predict-water'
 import { hourMs, minuteMs } from '@shared/tides/signal'
@@ -52,7 +51,7 @@ const stillMps = 0.05
 export function potWindows(
   prediction: WaterPrediction,
   limits: PotLimits,
-  light: readonly Daylight[],
+  light: readonly TimeSpan[],
   soakH: number,
 ): PotWindows {
   const holds = bandsWithin(prediction, [limits.holds])
@@ -76,7 +75,7 @@ const earliest = (windows: readonly WorkWindow[]) =>
 function workWindows(
   prediction: WaterPrediction,
   both: readonly TimeSpan[],
-  light: readonly Daylight[],
+  light: readonly TimeSpan[],
 ): WorkWindow[] {
   const slacks = prediction.streamEvents.filter(({ kind }) => kind === 'slack')
   const spans =
@@ -103,7 +102,7 @@ type Candidate = TimeSpan & { readonly slackMs: number | undefined; readonly inD
 /** The part of a window in daylight where that is long enough, otherwise the whole of it in the dark. */
 function lightPart(
   span: TimeSpan & { slackMs: number | undefined },
-  light: readonly Daylight[],
+  light: readonly TimeSpan[],
 ): Candidate[] {
   const lit = overlap([span], light).filter(({ fromMs, toMs }) => toMs - fromMs >= shortestMs)
   if (lit.length === 0) return [{ ...span, inDaylight: false }]

@@ -1,31 +1,24 @@
-import { getTimes } from 'suncalc'
 import { DateTime } from 'luxon'
-
-/** From sunrise to sunset on one day; a polar day is light from end to end, a polar night has no entry. */
-export interface Daylight {
-  readonly fromMs: number
-  readonly toMs: number
-}
+import { getTimes } from 'suncalc'
+import type { TimeSpan } from './local-time'
+import type { Position } from './place'
 
 /**
- * Daylight over a span of time, sunrise to sunset of each local day.
+ * Daylight over a span of time, sunrise to sunset of each local day. A polar day is light from end to end, a polar
+ * night has no entry.
  *
- * @param fromMs       start, a local midnight [ms since 1970 UTC]
- * @param toMs         end [ms]
- * @param zone         IANA zone of the place
- * @param latitudeDeg  latitude, −90 … 90
- * @param longitudeDeg longitude, −180 … 180
+ * @param span     time asked for, from one local midnight to another [ms since 1970 UTC]
+ * @param zone     IANA zone of the place
+ * @param position where the place lies
  * @returns times of daylight in order; within about a minute in middle latitudes
  * @source suncalc 2.0 (upper limb on the horizon, standard refraction)
  */
 export function daylight(
-  fromMs: number,
-  toMs: number,
+  { fromMs, toMs }: TimeSpan,
   zone: string,
-  latitudeDeg: number,
-  longitudeDeg: number,
-): Daylight[] {
-  const light: Daylight[] = []
+  { latitudeDeg, longitudeDeg }: Position,
+): TimeSpan[] {
+  const light: TimeSpan[] = []
   let day = DateTime.fromMillis(fromMs, { zone }).startOf('day')
   while (day.toMillis() < toMs) {
     const next = day.plus({ days: 1 })

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import type { Water } from '@shared/schema/water'
+import { fridayHarbor } from '../../tests/fixtures/station-constants'
 import { daylight } from './daylight'
-import { clockAt, dayAt, localDays, zoneOf } from './local-time'
+import { clockAt, dayAt, localDays } from './local-time'
+import { positionOf, waterZone } from './place'
 import { hourMs } from './signal'
 
 const water: Water = { format: 'potwright/water', version: 1, id: 'w', name: 'W', depthM: 5 }
@@ -46,11 +48,21 @@ describe('days by the clock of the place', () => {
 })
 
 describe('zone of a water', () => {
-  test('its own, then its station’s, then its position’s, else none', () => {
-    expect(zoneOf({ ...water, timeZone: 'Asia/Tokyo' }, 'Europe/Oslo')).toBe('Asia/Tokyo')
-    expect(zoneOf({ ...water, latitudeDeg: 0, longitudeDeg: 0 }, 'Europe/Oslo')).toBe('Europe/Oslo')
-    expect(zoneOf({ ...water, latitudeDeg: -33.85, longitudeDeg: 151.2 })).toBe('Australia/Sydney')
-    expect(zoneOf(water)).toBeUndefined()
+  test('its own, then its station’s, then its position’s, else UTC', () => {
+    const station = { tide: fridayHarbor }
+    expect(waterZone({ ...water, timeZone: 'Asia/Tokyo' }, station)).toBe('Asia/Tokyo')
+    expect(waterZone({ ...water, latitudeDeg: 0, longitudeDeg: 0 }, station)).toBe('America/Los_Angeles')
+    expect(waterZone({ ...water, latitudeDeg: -33.85, longitudeDeg: 151.2 }, {})).toBe('Australia/Sydney')
+    expect(waterZone(water, {})).toBe('UTC')
+  })
+
+  test('its position is its own before its station’s', () => {
+    expect(positionOf({ ...water, latitudeDeg: 1, longitudeDeg: 2 }, { tide: fridayHarbor })).toEqual({
+      latitudeDeg: 1,
+      longitudeDeg: 2,
+    })
+    expect(positionOf(water, { tide: fridayHarbor })).toMatchObject({ latitudeDeg: 48.5453 })
+    expect(positionOf(water, {})).toBeUndefined()
   })
 })
 
@@ -58,7 +70,7 @@ describe('daylight', () => {
   const light = (zone: string, day: string, lat: number, lon: number) => {
     const span = localDays(zone, day, 1)
     if (!span.ok) throw new Error(span.error.message)
-    return daylight(span.value.fromMs, span.value.toMs, zone, lat, lon)
+    return daylight(span.value, zone, { latitudeDeg: lat, longitudeDeg: lon })
   }
 
   test('about twelve hours at the equinox, and inside the day asked for', () => {

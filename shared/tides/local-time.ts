@@ -1,26 +1,9 @@
-import lookUpZone from 'tz-lookup'
 import { DateTime } from 'luxon'
-import type { Water } from '@shared/schema/water'
 import { err, ok, type Result } from '@shared/units/result'
 
 /** Astronomical series behind the predictions are good from 1900 to 2100. */
 export const firstYear = 1900
 export const lastYear = 2100
-
-/**
- * The time zone of a water: the one that it states, else that of its station, else that of its position.
- *
- * @param water       the place
- * @param stationZone zone of the station that it is predicted from
- * @returns IANA zone name, or undefined where nothing tells
- */
-export function zoneOf(water: Water, stationZone?: string): string | undefined {
-  if (water.timeZone !== undefined) return water.timeZone
-  if (stationZone !== undefined) return stationZone
-  const { latitudeDeg, longitudeDeg } = water
-  if (latitudeDeg === undefined || longitudeDeg === undefined) return undefined
-  return lookUpZone(latitudeDeg, longitudeDeg)
-}
 
 export interface TimeSpan {
   readonly fromMs: number

@@ -2,7 +2,8 @@ import type { WaterConstants } from '@shared/schema/station'
 import type { Water } from '@shared/schema/water'
 import { windDriftShare } from './conditions'
 import { leastTideM } from './height'
-import { localDays, type TimeSpan, zoneOf } from './local-time'
+import { localDays, type TimeSpan } from './local-time'
+import { waterZone } from './place'
 import type { Signal } from './signal'
 import { streamEvents, type StreamEvent } from './stream'
 import { turningPoints } from './turning-points'
@@ -88,10 +89,6 @@ export function predictWater(
 /** Whole local days at a water, by its own clock. */
 export const waterDays = (water: Water, constants: WaterConstants, day: string, days: number) =>
   localDays(waterZone(water, constants), day, days)
-
-/** The zone by whose clock a water is shown; UTC where nothing tells where it lies. */
-export const waterZone = (water: Water, { tide, current }: WaterConstants): string =>
-  zoneOf(water, (tide ?? current)?.station.timeZone) ?? 'UTC'
 
 /**
  * Strongest stream and extreme heights of a prediction, as `conditionsAt` takes them.
