@@ -67,7 +67,7 @@ export function helixRound(
   radius: number,
   turns: number,
 ): Float32Array {
-  const perTurn = 8
+  const perTurn = 9
   const count = Math.ceil(turns * perTurn)
   return pointsOf(
     Array.from({ length: count }, (_, i) => {

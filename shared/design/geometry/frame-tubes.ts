@@ -88,7 +88,7 @@ function crossBar(shape: PotShape, i: number, count: number): Float32Array {
   return pointsOf([onCircle(shape.baseRadiusM, angle, 0), onCircle(shape.baseRadiusM, angle + Math.PI, 0)])
 }
 
-const turnsCap = 160
+const turnsCap = 360
 
 function wrapTube(pot: Pot, member: Member, shape: PotShape, z: number): Tube {
   const look = lookOfChafe(pot)
