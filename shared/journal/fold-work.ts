@@ -64,9 +64,9 @@ function setPot(state: LockerState, pot: PotState, event: EventOf<'set'>, atMs: 
   run.sets.push({ pot: pot.id, event: event.id, at: event.at })
   pot.run = run.id
   if (event.water !== undefined) run.water = event.water
-  assignOrDelete(pot, 'water', event.water ?? run.water)
-  assignOrDelete(pot, 'temperatureC', event.temperatureC)
-  assignOrDelete(pot, 'bait', event.bait)
+  pot.water = event.water ?? run.water
+  pot.temperatureC = event.temperatureC
+  pot.bait = event.bait
 }
 
 function haulPot(state: LockerState, pot: PotState, event: EventOf<'haul'>, atMs: number): void {
@@ -111,13 +111,4 @@ function addCatch(total: Catch, more: Catch): void {
 
 function runOf(state: LockerState, id: string, startedAt: string): RunState {
   return (state.runs[id] ??= { id, startedAt, sets: [], hauls: [] })
-}
-
-function assignOrDelete<K extends 'water' | 'temperatureC' | 'bait'>(
-  pot: PotState,
-  key: K,
-  value: PotState[K],
-): void {
-  if (value === undefined) delete pot[key]
-  else pot[key] = value
 }

@@ -43,9 +43,9 @@ export interface PotState {
   sinceMs: number
   storage: StoragePlace
   run?: string
-  water?: string
-  temperatureC?: number
-  bait?: string
+  water?: string | undefined
+  temperatureC?: number | undefined
+  bait?: string | undefined
   /** When a float that had been passed by was seen again. */
   seenAt?: string
   /** All that the pot has been through, up to `sinceMs`. */

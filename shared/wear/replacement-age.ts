@@ -1,6 +1,6 @@
 import { bracketUpwards } from '@shared/numerics/bracket'
 import { brentRoot } from '@shared/numerics/brent-root'
-import { hazard, meanTimeInUse, survival, type Weibull } from './weibull'
+import { hazard, meanLife, meanTimeInUse, survival, type Weibull } from './weibull'
 
 /** What it costs to change a part in time, and what it costs when it fails in use (its pot may go with it). */
 export interface ReplacementCosts {
@@ -30,7 +30,7 @@ export function costRate(life: Weibull, costs: ReplacementCosts, age: number): n
  * @source as `costRate`, the age without bound
  */
 export function costRateAtFailure(life: Weibull, costs: ReplacementCosts): number {
-  return costs.failure / meanTimeInUse(life, Infinity)
+  return costs.failure / meanLife(life)
 }
 
 /**

@@ -1,4 +1,5 @@
 import gammainc from '@stdlib/math-base-special-gammainc'
+import gammaln from '@stdlib/math-base-special-gammaln'
 import cdf from '@stdlib/stats-base-dists-weibull-cdf'
 import quantile from '@stdlib/stats-base-dists-weibull-quantile'
 
@@ -57,4 +58,9 @@ export function hazard({ shape, scale }: Weibull, age: number): number {
  */
 export function meanTimeInUse({ shape, scale }: Weibull, age: number): number {
   return (scale / shape) * gammainc((age / scale) ** shape, 1 / shape, false)
+}
+
+/** Mean life, η·Γ(1 + 1/β), in the unit of the scale. */
+export function meanLife({ shape, scale }: Weibull): number {
+  return scale * Math.exp(gammaln(1 + 1 / shape))
 }

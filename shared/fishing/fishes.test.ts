@@ -1,0 +1,145 @@
+import type { Pot } from '@shared/schema/pot'
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { fishes, type FishesInput } from './fishes'
+import { floatClearance } from './spacing'
+import { harmIfLost } from './ghost'
+import { entranceFit } from './entrances'
+import { haulPoint } from './haul-point'
+import { retention, sizeRetained } from './selectivity'
+import { soakCurve, soakMarks } from './soak-curve'
+
+const pot: Pot = {
+  ...{ format: 'potwright/pot', version: 1, id: 'p', name: 'Round', gearKind: 'pot' },
+  body: { shape: 'round', baseDiameterMm: 900, topDiameterMm: 900, heightMm: 320, folds: true, feet: 0 },
+  entrances: [0, 180].map((bearingDeg) => ({
+    kind: 'funnel',
+    widthMm: 300,
+    heightMm: 130,
+    bearingDeg,
+    sillMm: 30,
+  })),
+  bait: { holder: 'mesh-bag', massKg: 0.5, at: 'centre', heightMm: 60 },
+  escapeGaps: [{ shape: 'circle', diameterMm: 108, count: 2, bottomEdgeMm: 190 }],
+  bridle: { legs: 2, bearingDeg: 90, attach: 'top-ring' },
+}
+const dungeness = { species: 'metacarcinus-magister', measure: 'inside-points', sizeMm: 158.75 } as const
+const mudCrab = { species: 'scylla-serrata', measure: 'length', sizeMm: 85 } as const
+const trip = (soakH: number) => ({ format: 'potwright/trip', version: 1, soakH }) as const
+const input: FishesInput = { pot, trip: trip(3), legalSizes: [dungeness], landsBaseDown: true }
+const state = (rule: string, change: Partial<FishesInput> = {}) =>
+  fishes({ ...input, ...change }).findings.find((finding) => finding.rule.startsWith(rule))?.state
+
+test('a sound pot on a short soak holds in everything', () => {
+  const verdict = fishes(input)
+  expect(verdict.findings.filter((finding) => finding.state !== 'holds')).toEqual([])
+  expect(verdict.state).toBe('holds')
+})
+
+test('what is not known cannot be told, and is named', () => {
+  const { bait: _bait, escapeGaps: _gaps, bridle: _bridle, ...bare } = pot
+  const verdict = fishes({ pot: bare })
+  expect(verdict.state).toBe('cannot-tell')
+  expect(verdict.findings.map((finding) => finding.missing)).toEqual([
+    'the bait and its holder',
+    'where the bait hangs',
+    'the crab sought and its least legal size',
+    'where the rope is tied',
+    'how the pot lands',
+  ])
+  expect(verdict.figures).toEqual({})
+})
+
+test('bait lasts the soak or not, and a basket outlasts a bag and a clip', () => {
+  const held = (holder: 'clip' | 'mesh-bag' | 'wire-basket', soakH: number) =>
+    state('fishes:bait-outlasts', {
+      trip: trip(soakH),
+      pot: { ...pot, bait: { holder, massKg: 0.5, at: 'centre', heightMm: 60 } },
+    })
+  expect([
+    held('clip', 12),
+    held('mesh-bag', 12),
+    held('mesh-bag', 3),
+    held('wire-basket', 20),
+    held('mesh-bag', 20),
+  ]).toEqual([...['fails', 'close', 'holds', 'close', 'fails']])
+  const figures = fishes({ ...input, trip: trip(12) }).figures
+  expect(figures?.['baitLeftAtEnd']).toMatchObject({ mid: expect.closeTo(0.139, 2) as number })
+})
+
+test('an entrance too low for a legal crab blocks it; a low one is tight', () => {
+  const low = (heightMm: number) =>
+    ({ ...pot, entrances: pot.entrances?.map((entrance) => ({ ...entrance, heightMm })) }) as Pot
+  expect(
+    [40, 60, 90].map((height) => state('fishes:entrance', { pot: low(height), legalSizes: [mudCrab] })),
+  ).toEqual(['fails', 'close', 'holds'])
+  expect(state('fishes:entrance', { pot: low(70) })).toBe('cannot-tell')
+  expect(entranceFit({ heightMm: 70, widthMm: 300 }, { depthMm: 33, lengthMm: 61 })).toBe('ok')
+})
+
+test('the gap in use for mud crab suits its legal length; a low one shuts undersized crabs in, a high one loses legal ones', () => {
+  const gap = (heightMm: number) =>
+    ({
+      ...pot,
+      escapeGaps: [{ shape: 'rectangle', widthMm: 120, heightMm, count: 2, bottomEdgeMm: 20 }],
+    }) as Pot
+  const both = (heightMm: number) =>
+    ['fishes:undersized', 'fishes:legal-stays'].map((rule) =>
+      state(rule, { pot: gap(heightMm), legalSizes: [mudCrab] }),
+    )
+  expect(both(46)).toEqual(['holds', 'holds'])
+  expect(both(30)).toEqual(['fails', 'holds'])
+  expect(both(60)).toEqual(['holds', 'fails'])
+  expect(state('fishes:undersized', { pot: { ...pot, escapeGaps: [] } })).toBe('fails')
+})
+
+test('the haul point is clear between entrances and not over one', () => {
+  const at = (bearingDeg: number) => ({ ...pot, bridle: { legs: 2, bearingDeg, attach: 'top-ring' } }) as Pot
+  expect([90, 30, 10, 359].map((bearing) => state('fishes:haul', { pot: at(bearing) }))).toEqual([
+    'holds',
+    'close',
+    'fails',
+    'fails',
+  ])
+  expect(haulPoint(at(10))).toMatchObject({ nearest: 0, betterBearingDeg: 90 })
+  expect(haulPoint({ ...pot, bridle: { legs: 4, bearingDeg: 0, attach: 'top-ring' } })).toBeUndefined()
+})
+
+test('open gear is asked only about its bait and how it lands', () => {
+  const verdict = fishes({ ...input, pot: { ...pot, gearKind: 'hoop-net' } })
+  expect(verdict.findings.map((finding) => finding.rule)).toEqual([
+    'fishes:bait-outlasts-soak',
+    'fishes:base-down',
+  ])
+  expect(verdict.figures?.['bestSoakH']).toMatchObject({ low: 0.25, high: 0.5 })
+})
+
+test('a soak curve never exceeds a full pot, and leaking entrances bring the best soak earlier', () => {
+  const rate = fc.double({ min: 0.01, max: 0.5, noNaN: true })
+  fc.assert(
+    fc.property(
+      rate,
+      rate,
+      fc.double({ min: 0.002, max: 0.03, noNaN: true }),
+      (drawPerH, decayPerH, escapePerH) => {
+        const curve = soakCurve({ drawPerH, decayPerH, escapePerH }, 72)
+        expect(curve.share.every((n) => n >= 0 && n <= 1)).toBe(true)
+        const leakier = soakCurve({ drawPerH, decayPerH, escapePerH: escapePerH * 2 }, 72)
+        expect(soakMarks(leakier).peakH).toBeLessThanOrEqual(soakMarks(curve).peakH)
+      },
+    ),
+    { numRuns: 40 },
+  )
+})
+
+test('selection is half at its middle and its quarters are a selection range apart', () => {
+  expect(retention(100, 100, 8)).toBe(0.5)
+  expect(sizeRetained(0.75, 100, 8) - sizeRetained(0.25, 100, 8)).toBeCloseTo(8, 10)
+  expect(retention(sizeRetained(0.9, 100, 8), 100, 8)).toBeCloseTo(0.9, 10)
+})
+
+test('a release cord spares most of the harm of a lost pot; swinging floats need room', () => {
+  expect(harmIfLost(126).shareOfNoCord).toBeCloseTo(0.157, 3)
+  expect(harmIfLost().shareOfNoCord).toBe(1)
+  expect(floatClearance(30, 18)).toBe(-6)
+})

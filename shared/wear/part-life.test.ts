@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest'
+import { wearAssumptions } from './assumptions'
+import { scaleRange, learn, predictedSurvival, priorBelief } from './own-record'
+import { partLife } from './part-life'
+import type { Exposure, PartUse } from './part-use'
+import { believedStrength } from './strength-life'
+
+const context = { sheet: wearAssumptions, aheadMonths: 6 }
+const ashore = (unstated: number) => ({ sun: 0, shade: 0, indoors: 0, unstated })
+const exposure = (ageMonths: number, hauls: number, immersedDays: number): Exposure => ({
+  ...{ ageMonths, hauls, immersedDays },
+  ashoreDays: ashore(ageMonths * 30.4375 - immersedDays),
+})
+const rope = (now: Exposure, inspections: PartUse['inspections'] = []): PartUse => ({
+  kind: 'rope',
+  material: 'PP',
+  now,
+  inspections,
+})
+/** Two years, 120 hauls, 60 days down, with a year's sun of 160 kLy over a quarter of the time. */
+const sunny = { ...wearAssumptions, sunKlyPerYear: { ...wearAssumptions.sunKlyPerYear, value: 160 } }
+const worked: Exposure = { ageMonths: 24, hauls: 120, immersedDays: 60, ashoreDays: ashore(2 * 365.25) }
+
+test('the worked rope: 0.55 from use, 0.62 after a grade 2, about 9 months left', () => {
+  expect(believedStrength(rope(worked), sunny).median).toBeCloseTo(0.548, 3)
+  const inspected = partLife(rope(worked, [{ at: worked, grade: 2 }]), { sheet: sunny, aheadMonths: 6 })
+  expect(inspected.strengthLeft?.mid).toBeCloseTo(0.62, 2)
+  expect(inspected.strengthLeft?.low).toBeCloseTo(0.47, 2)
+  expect(inspected.strengthLeft?.high).toBeCloseTo(0.81, 2)
+  expect(inspected.remainingMonths?.mid).toBeCloseTo(8.6, 1)
+  expect(inspected.remainingMonths?.low).toBe(0)
+  expect(inspected.remainingMonths?.high).toBeCloseTo(19.4, 1)
+  expect(inspected.decision).toBe('watch')
+})
+
+test('a rope is judged worse the more it has been through, and by what was seen', () => {
+  const decisions = [rope(exposure(2, 5, 2)), rope(exposure(60, 600, 300))].map(
+    (part) => partLife(part, context).decision,
+  )
+  expect(decisions).toEqual(['fine', 'replace'])
+  const now = exposure(6, 20, 20)
+  expect(partLife(rope(now, [{ at: now, grade: 4 }]), context).decision).toBe('replace')
+  expect(partLife(rope(now, [{ at: now, grade: 1, diameterLossPct: 6 }]), context)).toMatchObject({
+    decision: 'replace',
+    reason: 'The rope has lost 6 % of its diameter; 5 % is the most.',
+  })
+})
+
+test('use after an inspection weakens what was found and makes it less sure', () => {
+  const then = exposure(12, 60, 60)
+  const atOnce = believedStrength(rope(then, [{ at: then, grade: 1 }]), wearAssumptions)
+  const later = believedStrength(rope(exposure(24, 160, 120), [{ at: then, grade: 1 }]), wearAssumptions)
+  expect(later.median).toBeLessThan(atOnce.median)
+  expect(later.logSd).toBeGreaterThan(atOnce.logSd)
+})
+
+test('netting is judged by broken bars in a row', () => {
+  const now = exposure(6, 20, 20)
+  const netting = (brokenBars: number): PartUse => ({
+    kind: 'netting',
+    material: 'PE',
+    now,
+    inspections: [{ at: now, grade: 0, brokenBars }],
+  })
+  expect([0, 1, 2].map((broken) => partLife(netting(broken), context).decision)).toEqual([
+    'fine',
+    'watch',
+    'replace',
+  ])
+})
+
+test('a release cord goes by days in the water and warmth, or by the season', () => {
+  const cord = (ageMonths: number, days: number): PartUse => ({
+    kind: 'release-cord',
+    material: 'cotton',
+    now: exposure(ageMonths, 10, days),
+    inspections: [],
+  })
+  const at = (part: PartUse, waterC: number) => partLife(part, { ...context, waterC }).decision
+  expect(at(cord(3, 5), 1)).toBe('fine')
+  expect(at(cord(4, 60), 1)).toBe('watch')
+  expect(at(cord(4, 60), 11)).toBe('replace')
+  expect(at(cord(13, 0), 1)).toBe('replace')
+})
+
+test('a frame lasts by its zinc, shorter the wetter', () => {
+  const frame = (days: number): PartUse => ({
+    kind: 'frame',
+    material: 'steel-galvanised',
+    diameterMm: 8,
+    zincUm: 85,
+    now: exposure(12, 10, days),
+    inspections: [],
+  })
+  const left = (days: number) => partLife(frame(days), context).remainingMonths?.mid ?? NaN
+  expect(left(300)).toBeLessThan(left(30))
+  expect(partLife(frame(30), context).decision).toBe('fine')
+  expect(partLife({ ...frame(300), zincUm: 5 }, context).decision).toBe('watch')
+})
+
+test('parts with a usual life are replaced as it ends', () => {
+  const ties = (months: number): PartUse => ({ kind: 'ties', now: exposure(months, 0, 0), inspections: [] })
+  expect(partLife(ties(1), context).decision).not.toBe('replace')
+  expect(partLife(ties(14), context).decision).toBe('replace')
+  const young = partLife(ties(1), context).remainingMonths
+  expect(young?.low).toBeLessThan(young?.mid ?? NaN)
+  expect(young?.mid).toBeLessThan(young?.high ?? NaN)
+})
+
+test('four ropes barely move what is believed of their life; many failures do', () => {
+  const prior = priorBelief(3, 36, 2)
+  const four = learn(prior, { failed: [18], survived: [20, 26, 30] })
+  expect(four.exposure).toBe(151720)
+  const range = scaleRange(four)
+  expect(range.mid).toBeCloseTo(37.0, 1)
+  expect(range.low).toBeCloseTo(30.5, 1)
+  expect(range.high).toBeCloseTo(51.6, 0)
+  expect(predictedSurvival(four, 24) - predictedSurvival(prior, 24)).toBeCloseTo(0.011, 2)
+  const many = learn(prior, { failed: Array.from({ length: 30 }, () => 18), survived: [] })
+  expect(scaleRange(many).high).toBeLessThan(range.low)
+})
