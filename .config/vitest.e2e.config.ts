@@ -1,0 +1,17 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+import { aliases } from './aliases'
+
+// Journeys through the built program. They share one machine's screen, so they run one after the other.
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  resolve: { alias: aliases },
+  test: {
+    name: 'journeys',
+    environment: 'node',
+    include: ['tests/e2e/**/*.test.ts'],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 30_000,
+  },
+})

@@ -1,0 +1,89 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { openBrowserEdition } from './browser-edition'
+import { openDesktopEdition } from './desktop-edition'
+import { fetchedRuntime } from './electron-runtime.mjs'
+
+/*
+ * Opens the built program the way a user would, in either edition, on a data folder of its own. Journeys are
+ * written once and run in both: `describe.each(editions)`.
+ */
+
+export type Edition = 'browser' | 'desktop'
+
+/** What is open: one start of the program. */
+export interface OpenedEdition {
+  readonly page: Page
+  /** Ends it as a user would. */
+  readonly close: () => Promise<void>
+  /** Ends it as a power cut would. */
+  readonly kill: () => Promise<void>
+}
+
+export interface Places {
+  readonly home: string
+  readonly dataFolder: string
+}
+
+export interface RunningApp extends Places {
+  readonly edition: Edition
+  readonly page: Page
+  /** Requests that left the machine, broken content rules and errors of the page; a journey expects none. */
+  readonly troubles: string[]
+  readonly restart: () => Promise<Page>
+  readonly kill: () => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+/** Both editions; the desktop one only where its runtime was fetched. */
+export const editions: readonly { edition: Edition; missing: boolean }[] = [
+  { edition: 'browser', missing: false },
+  { edition: 'desktop', missing: fetchedRuntime() === undefined || !process.env['DISPLAY'] },
+]
+
+/** Opens one edition on an empty data folder, or on one prepared beforehand. */
+export async function openApp(
+  edition: Edition,
+  prepare?: (places: Places) => Promise<void>,
+): Promise<RunningApp> {
+  const folder = await mkdtemp(join(tmpdir(), 'potwright-e2e-'))
+  const places: Places = { home: join(folder, 'home'), dataFolder: join(folder, 'data') }
+  await prepare?.(places)
+  const troubles: string[] = []
+  let opened = await open(edition, places, troubles)
+  return {
+    ...places,
+    edition,
+    troubles,
+    get page() {
+      return opened.page
+    },
+    restart: async () => {
+      await opened.close()
+      opened = await open(edition, places, troubles)
+      return opened.page
+    },
+    kill: () => opened.kill(),
+    close: async () => {
+      await opened.close()
+      await rm(folder, { recursive: true, force: true })
+    },
+  }
+}
+
+async function open(edition: Edition, places: Places, troubles: string[]): Promise<OpenedEdition> {
+  const opened = await (edition === 'browser' ? openBrowserEdition(places) : openDesktopEdition(places))
+  const own = new URL(opened.page.url())
+  opened.page.on('request', (request) => {
+    const url = new URL(request.url())
+    if (url.host !== own.host && !['data:', 'blob:'].includes(url.protocol))
+      troubles.push(`asked for ${request.url()}`)
+  })
+  opened.page.on('pageerror', (error) => troubles.push(error.message))
+  opened.page.on('console', (message) => {
+    if (message.type() === 'error') troubles.push(message.text())
+  })
+  return opened
+}

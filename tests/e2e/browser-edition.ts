@@ -1,0 +1,56 @@
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { createInterface } from 'node:readline'
+import { fileURLToPath } from 'node:url'
+import { chromium } from 'playwright-core'
+import type { OpenedEdition, Places } from './app'
+
+const program = fileURLToPath(new URL('../../out/main/potwright.js', import.meta.url))
+
+export const chromiumOptions = {
+  executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
+  args: [
+    '--no-sandbox',
+    '--use-angle=swiftshader',
+    '--enable-unsafe-swiftshader',
+    '--ignore-gpu-blocklist',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+    '--disable-quic',
+  ],
+}
+
+/** Serves the built program and returns the address that it prints. */
+export async function serve({ home, dataFolder }: Places, env: Record<string, string> = {}) {
+  const child = spawn(process.execPath, [program, 'serve', '--json', '--data', dataFolder], {
+    env: { ...process.env, POTWRIGHT_HOME: home, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  let complaints = ''
+  child.stderr.on('data', (part: Buffer) => (complaints += part.toString()))
+  const ended = once(child, 'exit')
+  const line = await Promise.race([
+    once(createInterface(child.stdout), 'line').then(([text]) => String(text)),
+    ended.then(() => Promise.reject(new Error(`the program ended before it opened: ${complaints}`))),
+  ])
+  const { entrance } = JSON.parse(line) as { entrance: string }
+  const end = async (signal: NodeJS.Signals) => {
+    child.kill(signal)
+    await ended
+  }
+  return { entrance, end, processId: child.pid }
+}
+
+export async function openBrowserEdition(places: Places): Promise<OpenedEdition> {
+  const host = await serve(places)
+  const browser = await chromium.launch(chromiumOptions)
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+  await page.goto(host.entrance)
+  const end = (signal: NodeJS.Signals) => async () => {
+    await browser.close()
+    await host.end(signal)
+  }
+  return { page, close: end('SIGTERM'), kill: end('SIGKILL') }
+}

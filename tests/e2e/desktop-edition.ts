@@ -1,0 +1,55 @@
+import { once } from 'node:events'
+import { fileURLToPath } from 'node:url'
+import { _electron, type ElectronApplication } from 'playwright-core'
+import type { OpenedEdition, Places } from './app'
+import { fetchedRuntime } from './electron-runtime.mjs'
+
+const main = fileURLToPath(new URL('../../out/main/index.js', import.meta.url))
+
+export interface OpenedDesktop extends OpenedEdition {
+  readonly app: ElectronApplication
+}
+
+/** Arguments and surroundings of the built desktop program under the test runtime. */
+export function desktopLaunch({ home, dataFolder }: Places, more: readonly string[] = []) {
+  const runtime = fetchedRuntime()
+  if (runtime === undefined) throw new Error('the test runtime was not fetched')
+  return {
+    executablePath: runtime,
+    // Test machines run as root, where the runtime refuses its sandbox; the program itself always asks for it.
+    args: [
+      '--no-sandbox',
+      '--use-angle=swiftshader',
+      '--enable-unsafe-swiftshader',
+      '--data',
+      dataFolder,
+      ...more,
+    ],
+    env: { ...stringsOf(process.env), POTWRIGHT_HOME: home, POTWRIGHT_TEST_MAIN: main },
+  }
+}
+
+export async function openDesktopEdition(
+  places: Places,
+  more: readonly string[] = [],
+): Promise<OpenedDesktop> {
+  const app = await _electron.launch(desktopLaunch(places, more))
+  const page = await app.firstWindow()
+  await page.waitForLoadState()
+  const ended = once(app.process(), 'exit')
+  return {
+    app,
+    page,
+    close: async () => {
+      await app.close()
+      await ended
+    },
+    kill: async () => {
+      app.process().kill('SIGKILL')
+      await ended
+    },
+  }
+}
+
+const stringsOf = (env: NodeJS.ProcessEnv): Record<string, string> =>
+  Object.fromEntries(Object.entries(env).filter((entry): entry is [string, string] => entry[1] !== undefined))

@@ -1,0 +1,75 @@
+import { readdir, readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { afterEach, describe, expect, test } from 'vitest'
+import type { Bridge } from '@shared/contract/bridge'
+import type { Pot } from '@shared/schema/pot'
+import { editions, openApp, type RunningApp } from './app'
+
+/* What is kept is kept: across a restart, a kill in the middle of saving, and damage to the folder. */
+
+const pot: Pot = {
+  format: 'potwright/pot',
+  version: 1,
+  id: 'kept-pot',
+  name: 'Kept pot',
+  gearKind: 'pot',
+  body: { shape: 'round', baseDiameterMm: 900, topDiameterMm: 900, heightMm: 320, folds: true, feet: 0 },
+}
+
+/** Asks the services through the page's own bridge, as the interface does. */
+async function ask(page: Page, channel: string, request: unknown): Promise<unknown> {
+  return page.evaluate(
+    async ([name, body]) => {
+      const { bridge } = window as unknown as { bridge?: Bridge }
+      if (bridge) return (bridge as (channel: unknown, request: unknown) => Promise<unknown>)(name, body)
+      const response = await fetch(`/call/${String(name)}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify(body),
+      })
+      return response.json()
+    },
+    [channel, request],
+  )
+}
+
+describe.each(editions)('$edition edition', ({ edition, missing }) => {
+  let app: RunningApp | undefined
+  afterEach(async () => {
+    await app?.close().catch(() => undefined) // some journeys end it themselves
+    app = undefined
+  })
+
+  test.skipIf(missing)('finds a saved pot again after a restart', async () => {
+    app = await openApp(edition)
+    expect(await ask(app.page, 'pots:save', { document: pot })).toMatchObject({ ok: true })
+    await app.restart()
+    expect(await ask(app.page, 'pots:get', { id: pot.id })).toMatchObject({
+      ok: true,
+      value: { document: pot },
+    })
+  })
+
+  test.skipIf(missing)('keeps the old pot or the new one when killed while saving', async () => {
+    app = await openApp(edition)
+    const { page, dataFolder } = app
+    let saved = (await ask(page, 'pots:save', { document: pot })) as { value: { revision: string } }
+    const saving = (async () => {
+      for (let turn = 0; turn < 10_000; turn++)
+        saved = (await ask(page, 'pots:save', {
+          document: { ...pot, notes: `${turn} ${'x'.repeat(3000)}` },
+          revision: saved.value.revision,
+        })) as typeof saved
+    })().catch(() => undefined) // the page goes away under it
+    await page.waitForTimeout(400)
+    await app.kill()
+    await saving
+    const kept = JSON.parse(await readFile(join(dataFolder, 'pots', 'kept-pot.pot.json'), 'utf8')) as Pot
+    expect({ ...kept, notes: undefined }).toEqual({ ...pot, notes: undefined })
+    expect(kept.notes ?? '').toMatch(/^(|\d+ x{3000})$/)
+    expect(
+      (await readdir(join(dataFolder, 'pots'))).filter((name) => name.endsWith('.pot.json')),
+    ).toHaveLength(1)
+  })
+})
