@@ -1,6 +1,5 @@
 import type { Check, GearKind } from '@shared/schema/rule-check'
 import type { Trip } from '@shared/schema/trip'
-import { gearNames, namesOf } from './gear-names'
 import type { Outcome } from './outcome'
 
 export type CountCheck = Extract<Check, { op: 'count' }>
@@ -91,7 +90,7 @@ export function compareCount(check: CountCheck, own: GearKind, trip: Trip | unde
   ]
   if ('missing' in allowed || carried === undefined) return { state: 'unknown', missing: lacking, part }
   const margin = allowed.allowed - carried
-  const sentence = `${carried} ${carried === 1 ? gearNames[own].one.slice(2) : namesOf(kinds)} carried; ${allowed.allowed} allowed (${allowed.because}).`
+  const sentence = `${carried} carried; ${allowed.allowed} allowed (${allowed.because}).`
   return {
     state: margin >= 0 ? 'holds' : 'fails',
     says: margin >= 0 ? sentence : `${sentence} Leave ${-margin} ashore.`,

@@ -6,7 +6,7 @@ import { compareCount } from './counts'
 import { itemsOf, type Facts, type Reading } from './facts'
 import { gearNames } from './gear-names'
 import { compareHours } from './hours'
-import { assign } from './items'
+import { hasItems } from './items'
 import { compareWords } from './lists'
 import { compareNumber } from './numbers'
 import { allOf, anyOf, opposite, type Outcome } from './outcome'
@@ -70,8 +70,21 @@ export function evaluate(check: Check, facts: Facts): Outcome {
           check.of,
         ),
       )
-    case 'has':
-      return has(check, facts)
+    case 'has': {
+      const found = itemsOf(facts, check.of)
+      if ('missing' in found) return { state: 'unknown', missing: [found.missing], part: partOf[check.of] }
+      return hasItems(
+        check.of,
+        partOf[check.of],
+        check.each.map((want) => ({
+          count: want.count,
+          items: found.items.map((item) => ({
+            count: item.count,
+            outcome: evaluate(want.where, item.facts),
+          })),
+        })),
+      )
+    }
     case 'all-of':
       return allOf(
         check.checks.map((one) => evaluate(one, facts)),
@@ -91,11 +104,6 @@ const partOf: Record<ItemKind, PartName> = {
   entrance: 'entrances',
   gap: 'escape-gaps',
   'rope-weight': 'rope',
-}
-const nameOf: Record<ItemKind, { one: string; several: string }> = {
-  entrance: { one: 'entrance', several: 'entrances' },
-  gap: { one: 'escape gap', several: 'escape gaps' },
-  'rope-weight': { one: 'weight on the rope', several: 'weights on the rope' },
 }
 
 type Value = Extract<Reading, { value: unknown }>['value']
@@ -160,50 +168,4 @@ function noneOf(outcomes: readonly Outcome[], where: Check, kind: ItemKind): Out
   if (unknown.length > 0)
     return { state: 'unknown', missing: [...new Set(unknown.flatMap((one) => one.missing))], part }
   return { state: 'holds', says: '', part }
-}
-
-/** So many different items of each sort. One want of one sort reports the nearest item's figures. */
-function has(check: Extract<Check, { op: 'has' }>, facts: Facts): Outcome {
-  const part = partOf[check.of]
-  const found = itemsOf(facts, check.of)
-  if ('missing' in found) return { state: 'unknown', missing: [found.missing], part }
-  const judged = check.each.map((want) => ({
-    count: want.count,
-    items: found.items.map((item) => ({ count: item.count, outcome: evaluate(want.where, item.facts) })),
-  }))
-  const state = assign(
-    judged.map((want) => ({
-      count: want.count,
-      items: want.items.map((item) => ({ count: item.count, state: item.outcome.state })),
-    })),
-  )
-  const outcomes = judged.flatMap((want) => want.items.map((item) => item.outcome))
-  if (state === 'unknown') {
-    const lacking = outcomes.flatMap((outcome) => (outcome.state === 'unknown' ? outcome.missing : []))
-    return { state, missing: [...new Set(lacking)], part }
-  }
-  const wanted = check.each.reduce((sum, want) => sum + want.count, 0)
-  const fitting = found.items.reduce(
-    (sum, item, index) =>
-      sum + (judged.some((want) => want.items[index]?.outcome.state === 'holds') ? item.count : 0),
-    0,
-  )
-  const { one, several } = nameOf[check.of]
-  const shortfall =
-    fitting < wanted
-      ? `Asked for: ${wanted}; found that fit: ${fitting}.`
-      : `Two of one size do not stand for two sizes.`
-  const misses = outcomes.flatMap((outcome) => (outcome.state === 'fails' ? [outcome.says] : []))
-  return {
-    state,
-    says:
-      state === 'holds'
-        ? `${fitting} ${fitting === 1 ? one : several} fit.`
-        : [shortfall, ...new Set(misses)].filter((text) => text !== '').join(' '),
-    part,
-    actual: fitting,
-    limit: wanted,
-    margin: state === 'holds' ? fitting - wanted : Math.min(fitting - wanted, 0),
-    unit: '',
-  }
 }

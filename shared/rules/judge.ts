@@ -7,7 +7,7 @@ import { applies, type Applies } from './applies'
 import { evaluate } from './evaluate'
 import type { Facts } from './facts'
 import { notFoundFinding } from './not-found'
-import { relativeMargin, type Outcome } from './outcome'
+import { nearest, relativeMargin, type Outcome } from './outcome'
 import { readingsOutcome } from './readings'
 import { findingOf } from './sentence'
 
@@ -106,12 +106,22 @@ function decided(judged: readonly Judged[]): readonly Judged[] {
 }
 
 function spokesman(group: readonly Judged[], first: Judged): Judged {
+  const met = group.find((one) => one.scope === 'yes' && stateOf(one) === 'holds')
   return (
-    group.find((one) => one.scope === 'yes' && stateOf(one) === 'holds') ??
-    toReadAsUnknown(group) ??
-    group.find((one) => stateOf(one) === 'unknown') ??
-    first
+    met ?? toReadAsUnknown(group) ?? group.find((one) => stateOf(one) === 'unknown') ?? missed(group) ?? first
   )
+}
+
+/** None of the alternatives is met: the nearest miss says so for all. */
+function missed(group: readonly Judged[]): Judged | undefined {
+  const failures = group.flatMap((one) =>
+    one.outcome !== 'to-read' && one.outcome.state === 'fails' ? [{ ...one, outcome: one.outcome }] : [],
+  )
+  const spoken = nearest(failures.map((one) => one.outcome))
+  const miss = failures.find((one) => one.outcome === spoken)
+  if (!miss || failures.length < 2) return miss
+  const says = `${miss.outcome.says} No other way allowed is met.`.trim()
+  return { ...miss, outcome: { ...miss.outcome, says } }
 }
 
 const stateOf = ({ outcome }: Judged) => (outcome === 'to-read' ? outcome : outcome.state)

@@ -36,7 +36,7 @@ export function compareWords(
         ? { state: 'holds', says: '', ...figures }
         : {
             state: 'fails',
-            says: `${label} lacks: ${lacking.map(spoken).join(', ')}. ${more ?? ''}`.trim(),
+            says: `Missing from ${lower(label)}: ${lacking.map(spoken).join(', ')}. ${more ?? ''}`.trim(),
             ...figures,
           }
     case 'one-of':
@@ -61,6 +61,8 @@ function isSaid(value: string, texts: readonly string[]): boolean {
       .includes(wanted),
   )
 }
+
+const lower = (label: string) => `${label.charAt(0).toLowerCase()}${label.slice(1)}`
 
 /** "last-name" as a person says it. */
 export const spoken = (word: string) => word.replaceAll('-', ' ')

@@ -52,7 +52,8 @@ export function compareNumber(
   const words = quantityWords[quantity]
   const isAt = `${words.label} is ${printedValue(actual, unit)}`
   const fix = (op === 'max' ? words.less : words.more) ?? ''
-  const direction = op === 'max' ? 'too much' : 'too little'
+  const isCount = ruleUnits[unit].kind === 'count'
+  const direction = op === 'max' ? (isCount ? 'too many' : 'too much') : isCount ? 'too few' : 'too little'
   return {
     state,
     says:

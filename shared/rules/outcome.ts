@@ -12,13 +12,19 @@ export type Outcome =
       readonly margin?: number
       readonly unit?: string
     }
-  | { readonly state: 'unknown'; readonly missing: readonly string[]; readonly part: PartName }
+  | {
+      readonly state: 'unknown'
+      readonly missing: readonly string[]
+      readonly part: PartName
+      /** In place of "cannot tell without knowing …", where that would not say it. */
+      readonly says?: string
+    }
   /** Nothing there to hold against the rule. */
   | { readonly state: 'absent'; readonly part: PartName }
 
-type Decided = Extract<Outcome, { says: string }>
+export type Decided = Extract<Outcome, { state: 'holds' | 'fails' }>
 
-const isDecided =
+export const isDecided =
   (state: Decided['state']) =>
   (outcome: Outcome): outcome is Decided =>
     outcome.state === state
@@ -44,7 +50,7 @@ export function anyOf(outcomes: readonly Outcome[], part: PartName): Outcome {
   const unknown = unknownOf(outcomes, part)
   if (unknown) return unknown
   const failed = outcomes.filter(isDecided('fails'))
-  return failed.length > 0 ? nearest(failed) : { state: 'absent', part }
+  return nearest(failed) ?? { state: 'absent', part }
 }
 
 /** The opposite of a check; what is unknown or absent stays so. */
@@ -75,8 +81,14 @@ export function relativeMargin(outcome: { margin?: number | undefined; limit?: u
 const worst = (decided: readonly Decided[]) =>
   decided.reduce((a, b) => (relativeMargin(b) < relativeMargin(a) ? b : a))
 
-const nearest = (decided: readonly Decided[]) =>
-  decided.reduce((a, b) => (relativeMargin(b) > relativeMargin(a) ? b : a))
+/** The miss to speak of: of those with figures, as a kind that does not match has none, the narrowest. */
+export function nearest(failed: readonly Decided[]): Decided | undefined {
+  const withFigures = failed.filter((outcome) => outcome.margin !== undefined)
+  return (withFigures.length > 0 ? withFigures : failed.slice(0, 1)).reduce<Decided | undefined>(
+    (best, one) => (best === undefined || relativeMargin(one) > relativeMargin(best) ? one : best),
+    undefined,
+  )
+}
 
 const withSays = (outcome: Decided, says: readonly string[]): Decided => ({
   ...outcome,

@@ -24,8 +24,9 @@ export function readingsOutcome(sides: Sides, facts: Facts): Outcome {
   if (states.size > 1)
     return {
       state: 'unknown',
-      missing: [`which of the sources is right: ${sides.map((side) => side.says).join('; or ')}`],
+      missing: ['which of the sources is right'],
       part,
+      says: `Sources disagree: ${sides.map((side) => side.says).join('; ')}. Look it up.`,
     }
   return outcomes.find((outcome) => outcome !== noRule && outcome.state !== 'absent') ?? first
 }

@@ -20,7 +20,9 @@ export function findingOf(
     rule: rule.id,
     state,
     part: rule.part ?? outcome.part,
-    what: [says(rule), detail(outcome, missing), howSure(rule)].filter((text) => text !== '').join(' '),
+    what: [says(rule), detail(outcome, missing), howSure(rule, outcome)]
+      .filter((text) => text !== '')
+      .join(' '),
     standing: rule.standing,
     source: sourceOf(pack, rule),
   }
@@ -59,16 +61,18 @@ function says(rule: Rule): string {
 }
 
 function detail(outcome: Exclude<Outcome, { state: 'absent' }>, missing: readonly string[]): string {
-  const cannotTell = missing.length > 0 ? `Cannot tell without knowing ${joined(missing)}.` : ''
-  return outcome.state === 'unknown'
-    ? cannotTell
-    : [outcome.says, cannotTell].filter((text) => text !== '').join(' ')
+  if (outcome.state === 'unknown') return outcome.says ?? withoutKnowing(missing)
+  return missing.length === 0
+    ? outcome.says
+    : `${withoutKnowing(missing)} Where it applies: ${outcome.says}`.trim()
 }
 
-function howSure(rule: Rule): string {
+const withoutKnowing = (missing: readonly string[]) => `Cannot tell without knowing ${joined(missing)}.`
+
+function howSure(rule: Rule, outcome: Outcome): string {
   if (rule.user) return `Your own value of ${rule.user.date}.`
   if (rule.confidence === 'memory') return 'Recalled, not read in a source.'
-  return rule.confidence === 'conflicting' ? 'Sources disagree.' : ''
+  return rule.confidence === 'conflicting' && outcome.state !== 'unknown' ? 'Sources disagree.' : ''
 }
 
 function sourceOf(pack: RulePack, rule: Rule): Source {

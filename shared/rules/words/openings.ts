@@ -50,11 +50,11 @@ export const openingsWords = {
     more: 'Fit a turtle frame in every entrance.',
   },
   'entrance.throat-height': {
-    label: 'The opening an animal must pass, shorter side',
+    label: 'The shorter side of the way in',
     less: 'Fit a smaller turtle frame.',
   },
   'entrance.throat-width': {
-    label: 'The opening an animal must pass, longer side',
+    label: 'The longer side of the way in',
     less: 'Fit a smaller turtle frame.',
   },
   'bait.blocks-entrance': {

@@ -36,7 +36,7 @@ export const tackleWords = {
   'float.length': { label: "The float's length", less: 'Use a shorter float.', more: 'Use a longer float.' },
   'float.volume': { label: "The float's volume", less: 'Use a smaller float.', more: 'Use a bigger float.' },
   'float.freeboard': {
-    label: "The float's height above still water, loaded",
+    label: "The loaded float's height above still water",
     more: 'Use a bigger float or hang less weight on it.',
   },
   'float.colours': {
