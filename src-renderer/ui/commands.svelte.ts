@@ -1,3 +1,5 @@
+import { untrack } from 'svelte'
+
 export interface Command {
   readonly id: string
   readonly label: string
@@ -15,10 +17,17 @@ class Commands {
 
   /** Adds commands, and returns what takes them away again. */
   register(added: readonly Command[]): () => void {
-    this.list = [...this.list, ...added]
+    // Whoever registers from an effect must not run again because the list grew.
+    this.list = [...untrack(() => this.list), ...added]
     return () => {
-      this.list = this.list.filter((command) => !added.includes(command))
+      this.list = untrack(() => this.list).filter((command) => !added.includes(command))
     }
+  }
+
+  /** Runs a command by its id, as the window's menu does. */
+  run(id: string): void {
+    const command = this.list.findLast((one) => one.id === id)
+    if (command && (command.available?.() ?? true)) command.run()
   }
 
   /** Runs the command of a key press, if there is one; the newest of two with one key wins. */

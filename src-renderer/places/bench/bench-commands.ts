@@ -1,0 +1,34 @@
+import { starterPots } from '@shared/design/starter-pots'
+import { bench } from '@renderer/state/bench.svelte'
+import type { Command } from '@renderer/ui/commands.svelte'
+import { benchView } from './bench-view.svelte'
+import { partIds } from './part-ids'
+import { copyPot, exportPot, importPots, startFrom } from './shelf-actions'
+import { partWords, shelfWords as w } from './words'
+
+const group = 'Bench'
+
+/** What can be done on the Bench by name or by key. */
+export function benchCommands(open: { shelf: () => void }): Command[] {
+  return [
+    { id: 'pot:new', label: w.title, group, keys: 'Ctrl+O', run: open.shelf },
+    { id: 'pot:copy', label: 'Copy this design', group, keys: 'Ctrl+D', run: () => void copyPot(bench.pot) },
+    { id: 'pot:import', label: w.importFiles, group, run: () => void importPots() },
+    { id: 'pot:export', label: w.exportOne, group, keys: 'Ctrl+E', run: () => void exportPot(bench.pot) },
+    ...starterPots.map((pot) => ({
+      id: `start-${pot.id}`,
+      label: `${w.start}: ${pot.name}`,
+      group,
+      run: () => void startFrom(pot),
+    })),
+    ...partIds.map((id) => ({
+      id: `part-${id}`,
+      label: `Open the part: ${partWords[id]}`,
+      group,
+      run: () => {
+        benchView.openPart(id)
+        benchView.partsDrawer = true
+      },
+    })),
+  ]
+}

@@ -1,0 +1,151 @@
+import type { PartName } from '@shared/schema/check'
+import type { Pot } from '@shared/schema/pot'
+import type { Bottom } from '@shared/schema/water'
+import type { PartId } from './part-ids'
+
+/** Words of the Bench. */
+export const partWords: Record<PartId, string> = {
+  body: 'Body',
+  frame: 'Frame',
+  ballast: 'Ballast',
+  netting: 'Netting',
+  entrances: 'Entrances',
+  doors: 'Doors',
+  chafe: 'Chafe gear',
+  bait: 'Bait',
+  'escape-gaps': 'Escape gaps',
+  release: 'Release cord',
+  bridle: 'Bridle',
+  rope: 'Rope',
+  float: 'Float',
+  marks: 'Marks',
+  catch: 'Catch',
+  stow: 'Stowage',
+}
+
+/** What a finding is about, as a link that shows it. */
+export const findingPartWords: Record<PartName, string> = {
+  body: 'Show the body',
+  frame: 'Show the frame',
+  'base-ring': 'Show the base ring',
+  'middle-ring': 'Show the middle ring',
+  'top-ring': 'Show the top ring',
+  strut: 'Show the struts',
+  'cross-bar': 'Show the cross-bars',
+  ballast: 'Show the ballast',
+  netting: 'Show the netting',
+  entrances: 'Show the entrances',
+  doors: 'Show the doors',
+  chafe: 'Show the chafe gear',
+  bait: 'Show the bait',
+  'escape-gaps': 'Show the escape gaps',
+  release: 'Show the release cord',
+  bridle: 'Show the bridle',
+  rope: 'Show the rope',
+  float: 'Show the float',
+  marks: 'Show the marks',
+  catch: 'Show the catch',
+  trip: 'Go to the trip',
+  water: 'Go to the water',
+}
+
+export const gearKindWords: Record<Pot['gearKind'], string> = {
+  pot: 'Pot',
+  'collapsible-trap': 'Collapsible trap',
+  dilly: 'Dilly',
+  'hoop-net': 'Hoop net',
+  'drop-net': 'Drop net',
+  'lift-net': 'Lift net',
+  'ring-net': 'Ring net',
+  'star-trap': 'Star trap',
+  creel: 'Creel',
+}
+
+export const bottomWords: Record<Bottom, string> = {
+  mud: 'Mud',
+  silt: 'Silt',
+  'silty-sand': 'Silty sand',
+  sand: 'Sand',
+  'rippled-sand': 'Rippled sand',
+  gravel: 'Gravel',
+  rock: 'Rock',
+}
+
+export const stripWords = {
+  title: 'Where, when and who',
+  water: 'Water',
+  typedIn: 'Typed in here',
+  region: 'Region',
+  noRegion: 'Not chosen',
+  zone: 'Zone',
+  wholeRegion: 'Whole region',
+  date: 'Date',
+  people: 'People',
+  licences: 'Licences',
+  boat: 'Boat',
+  current: 'Strongest current',
+  currentShort: 'Current',
+  depth: 'Depth',
+  bottom: 'Bottom',
+  notGiven: 'Not given',
+  tideRange: 'Tide range',
+  more: 'Trip',
+  moreLabel: 'More about the trip',
+  pots: 'Pots carried',
+  soak: 'Soak',
+  species: 'Crab sought',
+  anySpecies: 'Not chosen',
+  attended: 'Somebody stays with the gear',
+  tiedOff: 'Tied to something fixed',
+  notSaid: 'Not said',
+  yes: 'Yes',
+  no: 'No',
+  fromWater: 'Kept with the water; change it under Waters.',
+  atLeast: 'at low water',
+} as const
+
+export const shelfWords = {
+  open: 'Shelf',
+  title: 'Shelf of designs',
+  saved: 'Saved designs',
+  none: 'No design saved yet. Start from one of the shapes below, or bring one in from a file.',
+  start: 'Start a new one from',
+  copyOf: (name: string) => `${name}, copy`,
+  copy: 'Copy',
+  rename: 'Rename',
+  remove: 'Remove',
+  exportOne: 'Save as a file',
+  importFiles: 'Bring in from a file',
+  dropHere: 'Or drop design files anywhere on the Bench.',
+  removed: (name: string) => `${name} was taken off the shelf.`,
+  brought: (name: string) => `${name} was put on the shelf.`,
+  onBench: 'On the bench',
+  menu: (name: string) => `What to do with ${name}`,
+  savedAt: (when: string) => `Saved ${when}`,
+  keepBoth: 'Keep both',
+  keepCurrent: 'Keep the one on the shelf',
+  takeOther: 'Take the other one',
+  design: 'Design',
+  name: 'Name of the design',
+} as const
+
+export const potViewWords = {
+  tabs: 'The pot',
+  pot: 'Pot',
+  why: 'Why',
+  cuts: 'Parts and cuts',
+  stands: 'Show it',
+  views: 'Look from',
+  saveImage: 'Save the picture',
+  inWords: 'In words',
+  imageName: (name: string) => `${name}.png`,
+  imageFailed: 'The picture could not be made. Nothing was lost. Try again with the pot in view.',
+} as const
+
+export const verdictPanelWords = {
+  title: 'Verdicts',
+  findings: (count: number) => (count === 1 ? '1 finding' : `${count} findings`),
+  noFindings: 'Nothing to report yet.',
+  caution: 'Local rules and licensed practice decide. Estimates carry their spread; they are no promise.',
+  announce: (states: string) => `Verdicts now: ${states}`,
+} as const

@@ -1,0 +1,9 @@
+import type { Component } from 'svelte'
+import type { PlaceId } from '@renderer/state/route.svelte'
+
+type Load = () => Promise<{ default: Component }>
+
+/** The places in the order of the circle, then the two helpers; each is fetched when first opened. */
+export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = [
+  { id: 'bench', load: () => import('@renderer/places/bench/Bench.svelte') },
+]

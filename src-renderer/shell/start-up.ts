@@ -1,0 +1,44 @@
+import type { Notice } from '@shared/contract/bridge'
+import { bench } from '@renderer/state/bench.svelte'
+import { bridge } from '@renderer/state/bridge'
+import { bringIn } from '@renderer/state/bring-in'
+import { onHostNotice } from '@renderer/state/host-notices'
+import { packs } from '@renderer/state/packs.svelte'
+import { route } from '@renderer/state/route.svelte'
+import { settings } from '@renderer/state/settings.svelte'
+import { shelf, waters } from '@renderer/state/shelf'
+import { commands } from '@renderer/ui/commands.svelte'
+
+/** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
+export async function startUp(): Promise<void> {
+  await Promise.all([settings.load(), shelf.load(), waters.load(), packs.load()])
+  bench.resume()
+  if (location.hash === '' && settings.current.place) route.go(settings.current.place)
+  onHostNotice((notice) => void heed(notice))
+  addEventListener('blur', () => void bench.autosave.flush())
+  addEventListener('pagehide', () => void bench.autosave.flush())
+}
+
+async function heed(notice: Notice): Promise<void> {
+  switch (notice.kind) {
+    case 'closing':
+      await bench.autosave.flush()
+      await bridge('app:flushed', {})
+      return
+    case 'command':
+      commands.run(notice.command)
+      return
+    case 'opened':
+      await bringIn([{ name: notice.fileName, text: notice.text }])
+      return
+    case 'changed':
+      await reread(notice.subject)
+  }
+}
+
+async function reread(subject: Extract<Notice, { kind: 'changed' }>['subject']): Promise<void> {
+  if (subject === 'pots') await shelf.load()
+  else if (subject === 'waters') await waters.load()
+  else if (subject === 'packs') await packs.load()
+  else if (subject === 'settings') await settings.load()
+}

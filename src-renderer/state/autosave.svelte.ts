@@ -1,0 +1,29 @@
+const WAIT_MS = 600
+
+/** Saves some time after the last change, at once when asked, and never two at a time. */
+export class Autosave {
+  state = $state<'clean' | 'waiting' | 'failed'>('clean')
+  #timer: ReturnType<typeof setTimeout> | undefined
+  #running: Promise<void> = Promise.resolve()
+
+  /** @param save writes what has changed and says whether it could */
+  constructor(private readonly save: () => Promise<boolean>) {}
+
+  touch(): void {
+    this.state = 'waiting'
+    clearTimeout(this.#timer)
+    this.#timer = setTimeout(() => void this.flush(), WAIT_MS)
+  }
+
+  /** Saves now what is still waiting, as before the window closes. */
+  flush(): Promise<void> {
+    clearTimeout(this.#timer)
+    this.#running = this.#running.then(async () => {
+      if (this.state === 'clean') return
+      const touched = (this.state = 'waiting')
+      const saved = await this.save()
+      if (this.state === touched) this.state = saved ? 'clean' : 'failed'
+    })
+    return this.#running
+  }
+}

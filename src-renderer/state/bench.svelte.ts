@@ -1,0 +1,188 @@
+import type { Check } from '@shared/schema/check'
+import { PotSchema, type Pot } from '@shared/schema/pot'
+import { readDocument } from '@shared/schema/read-document'
+import type { Trip } from '@shared/schema/trip'
+import type { Water } from '@shared/schema/water'
+import { notices } from '@renderer/ui/notices.svelte'
+import { Autosave } from './autosave.svelte'
+import { firstSetup, firstTrip, typedWater, type Sheet, type WaterSetup } from './bench-sheet'
+import { checkSheet } from './check-sheet.svelte'
+import { firstPot, freshId } from './fresh-pot'
+import { History } from './history.svelte'
+import { settings } from './settings.svelte'
+import { shelf, waters } from './shelf'
+
+/** How long a size stays drawn on the pot after the hand has left its slider. */
+const DIMENSION_MS = 1500
+
+/** The pot under the hands: its design, the conditions on the strip, the way back, and what the check says. */
+export class BenchState {
+  history: History<Sheet>
+  autosave = new Autosave(() => this.#save())
+  /** The sheet the check was last asked about; it follows the hand once a frame. */
+  #settled = $state.raw<Sheet>() as Sheet
+  #frame = 0
+  /** Path of the size that is changing under the hand, as `body.heightMm`, for as long as it is. */
+  dimension = $state<string>()
+  #dimensionTimer: ReturnType<typeof setTimeout> | undefined
+  #savedPot: Pot | undefined
+  #savedSheet: Sheet | undefined
+
+  constructor(today: string) {
+    this.history = new History({ pot: firstPot(), trip: firstTrip(today), setup: firstSetup })
+    this.#settled = this.history.current
+    this.#savedPot = this.history.current.pot
+    this.#savedSheet = this.history.current
+  }
+
+  sheet = $derived.by(() => this.history.current)
+  pot = $derived.by(() => this.sheet.pot)
+  trip = $derived.by(() => this.sheet.trip)
+  setup = $derived.by(() => this.sheet.setup)
+  water = $derived.by((): Water | undefined => this.#waterOf(this.sheet))
+  check = $derived.by((): Check => checkSheet(this.#settled, this.#waterOf(this.#settled)))
+
+  #waterOf(sheet: Sheet): Water | undefined {
+    return sheet.setup.chosen === undefined
+      ? typedWater(sheet.setup, sheet.trip)
+      : waters.find(sheet.setup.chosen)?.document
+  }
+
+  /** Changes the design; one that would no longer be a pot is refused, and the design stays as it was. */
+  changePot(change: Partial<Pot>, key: string): void {
+    const next = withoutUndefined({ ...this.pot, ...change })
+    const read = readDocument(PotSchema, next, 'pot design')
+    if (read.ok) {
+      this.#showDimension(key)
+      this.#change({ ...this.sheet, pot: read.value }, key)
+    } else notices.say(read.error.message, { tone: 'fails' })
+  }
+
+  changeTrip(change: Partial<Trip>, key: string): void {
+    this.#change({ ...this.sheet, trip: withoutUndefined({ ...this.trip, ...change }) }, key)
+  }
+
+  changeWater(change: Partial<WaterSetup['typed']>, key: string): void {
+    const typed = withoutUndefined({ ...this.setup.typed, ...change })
+    this.#change({ ...this.sheet, setup: { ...this.setup, typed } }, key)
+  }
+
+  /** Takes a saved water for the strip, with its region and zone; undefined goes back to what is typed in. */
+  chooseWater(id: string | undefined): void {
+    const water = waters.find(id)?.document
+    const trip = water?.region
+      ? withoutUndefined({ ...this.trip, region: water.region, zone: water.zone })
+      : this.trip
+    this.#change({ ...this.sheet, trip, setup: { ...this.setup, chosen: water?.id } }, 'water')
+  }
+
+  undo(): void {
+    this.history.undo()
+    this.#moved()
+  }
+
+  redo(): void {
+    this.history.redo()
+    this.#moved()
+  }
+
+  /** Puts a saved design on the bench. What was on it is saved first. */
+  async open(pot: Pot): Promise<void> {
+    await this.autosave.flush()
+    this.#savedPot = pot
+    this.history.restart({ ...this.sheet, pot })
+    this.#savedSheet = this.sheet
+    this.#settle()
+    void settings.set({ currentPot: pot.id })
+  }
+
+  /** After the design on the bench was taken off the shelf: the next one comes up, or a fresh start. */
+  async makeRoom(): Promise<void> {
+    const next = shelf.sorted[0]?.document ?? firstPot()
+    await this.open(next)
+  }
+
+  /** Puts back the design, the trip and the water that were on the bench when it was last left. */
+  resume(): void {
+    const { trip, benchWater, currentPot, currentWater } = settings.current
+    const saved = shelf.find(currentPot) ?? shelf.sorted[0]
+    const sheet: Sheet = {
+      pot: saved?.document ?? this.pot,
+      trip: trip ? { ...trip, date: this.trip.date } : this.trip,
+      setup: { typed: benchWater ?? firstSetup.typed, chosen: waters.find(currentWater)?.document.id },
+    }
+    this.history.restart(sheet)
+    this.#savedPot = sheet.pot
+    this.#savedSheet = sheet
+    this.#settle()
+  }
+
+  #showDimension(key: string): void {
+    this.dimension = key
+    clearTimeout(this.#dimensionTimer)
+    this.#dimensionTimer = setTimeout(() => (this.dimension = undefined), DIMENSION_MS)
+  }
+
+  #change(next: Sheet, key: string): void {
+    this.history.push(next, key)
+    this.#moved()
+  }
+
+  #moved(): void {
+    this.autosave.touch()
+    cancelAnimationFrame(this.#frame)
+    this.#frame = requestAnimationFrame(() => this.#settle())
+  }
+
+  #settle(): void {
+    this.#settled = this.history.current
+  }
+
+  async #save(): Promise<boolean> {
+    const sheet = this.sheet
+    if (sheet.trip !== this.#savedSheet?.trip || sheet.setup !== this.#savedSheet.setup) {
+      const { chosen, typed } = sheet.setup
+      const left = { trip: sheet.trip, benchWater: typed, currentPot: sheet.pot.id }
+      await (chosen === undefined
+        ? settings.set(left, ['currentWater'])
+        : settings.set({ ...left, currentWater: chosen }))
+      this.#savedSheet = sheet
+    }
+    return sheet.pot === this.#savedPot || this.#savePot(sheet.pot)
+  }
+
+  async #savePot(pot: Pot): Promise<boolean> {
+    const answer = await shelf.save(pot)
+    if (answer.ok) {
+      this.#savedPot = pot
+      if (settings.current.currentPot !== pot.id) void settings.set({ currentPot: pot.id })
+      return true
+    }
+    if (answer.error.code !== 'conflict') {
+      notices.say(answer.error.message, { tone: 'fails' })
+      return false
+    }
+    return this.#saveApart(pot)
+  }
+
+  /** Somebody else changed the design since it was opened: both are kept, and the reader is told. */
+  async #saveApart(pot: Pot): Promise<boolean> {
+    const apart: Pot = { ...pot, id: freshId(), name: `${pot.name} (from this bench)` }
+    const answer = await shelf.save(apart)
+    await shelf.load()
+    if (!answer.ok) return false
+    this.#savedPot = apart
+    this.history.push({ ...this.sheet, pot: { ...this.pot, id: apart.id, name: apart.name } }, 'apart')
+    notices.say(
+      `${pot.name} was changed elsewhere meanwhile. Both are kept; yours goes on as “${apart.name}”.`,
+    )
+    return true
+  }
+}
+
+/** JSON knows no undefined: a field taken away is left out. */
+function withoutUndefined<T extends object>(value: T): T {
+  return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as T
+}
+
+export const bench = new BenchState(new Date().toLocaleDateString('sv'))

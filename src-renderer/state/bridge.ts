@@ -1,0 +1,33 @@
+import type { Bridge, OnNotice } from '@shared/contract/bridge'
+import type { AppError } from '@shared/units/result'
+
+declare global {
+  interface Window {
+    /** Put there by the desktop edition's preload, or by a test. */
+    bridge?: Bridge
+    onNotice?: OnNotice
+  }
+}
+
+/** Asks the services: through the window's own bridge in the desktop edition, over HTTP in the browser edition. */
+export const bridge: Bridge = (channel, request) => (window.bridge ?? overHttp)(channel, request)
+
+const overHttp: Bridge = async (channel, request) => {
+  try {
+    const response = await fetch(`/call/${encodeURIComponent(channel)}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(request),
+    })
+    // The host answers every call with a result, whatever the status.
+    return (await response.json()) as Awaited<ReturnType<typeof overHttp<typeof channel>>>
+  } catch {
+    return { ok: false, error: unreachable }
+  }
+}
+
+const unreachable: AppError = {
+  code: 'unavailable',
+  message:
+    'Potwright no longer answers in this browser. Nothing was changed. Start it again and open the address it prints.',
+}

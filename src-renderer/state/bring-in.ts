@@ -1,0 +1,33 @@
+import { notices } from '@renderer/ui/notices.svelte'
+import { bench } from './bench.svelte'
+import { shelf, waters } from './shelf'
+
+interface TextFile {
+  readonly name: string
+  readonly text: string
+}
+
+/** Takes files in, designs and waters alike; each that is not taken says why, and nothing else is touched. */
+export async function bringIn(files: readonly TextFile[]): Promise<void> {
+  for (const file of files) {
+    if (isWater(file.text)) {
+      const answer = await waters.import(file.text)
+      notices.say(
+        answer.ok ? brought(answer.value.stored.document.name) : refused(file, answer.error.message),
+        {
+          tone: answer.ok ? 'plain' : 'fails',
+        },
+      )
+      continue
+    }
+    const answer = await shelf.import(file.text)
+    if (answer.ok) {
+      await bench.open(answer.value.stored.document)
+      notices.say(brought(answer.value.stored.document.name))
+    } else notices.say(refused(file, answer.error.message), { tone: 'fails' })
+  }
+}
+
+const isWater = (text: string) => /"format"\s*:\s*"potwright\/water"/.test(text)
+const brought = (name: string) => `${name} was brought in.`
+const refused = (file: TextFile, why: string) => `${file.name}: ${why}`
