@@ -19,6 +19,8 @@ export interface DimensionNote {
 }
 
 export interface Notes {
+  /** Closed dashed outlines on the bottom, as where the pot stood. */
+  readonly outlines: readonly (readonly Vector3[])[]
   readonly labels: readonly LabelNote[]
   readonly dimensions: readonly DimensionNote[]
 }
@@ -39,7 +41,18 @@ export function drawNotes(
     const p = point.clone().project(camera)
     return { x: ((p.x + 1) / 2) * width, y: ((1 - p.y) / 2) * height, hidden: p.z > 1 }
   }
-  for (const note of notes.dimensions) drawDimension(pen, onScreen(note.from), onScreen(note.to), note.text, palette)
+  pen.strokeStyle = palette.fails
+  pen.lineWidth = 1.5
+  pen.setLineDash([5, 5])
+  for (const outline of notes.outlines) {
+    pen.beginPath()
+    for (const { x, y } of outline.map(onScreen)) pen.lineTo(x, y)
+    pen.closePath()
+    pen.stroke()
+  }
+  pen.setLineDash([])
+  for (const note of notes.dimensions)
+    drawDimension(pen, onScreen(note.from), onScreen(note.to), note.text, palette)
   pen.font = `${String(heavyPx)} ${String(textPx)}px ${palette.font}`
   const tags = notes.labels
     .map((label) => ({ label, at: onScreen(label.at) }))
@@ -68,7 +81,10 @@ function drawTag(
   pen.lineWidth = 1.25
   pen.beginPath()
   pen.moveTo(tag.x, tag.y)
-  pen.lineTo(beside && tag.x > tag.left ? tag.left + tag.width : joinX, beside ? tag.top + tag.height / 2 : joinY)
+  pen.lineTo(
+    beside && tag.x > tag.left ? tag.left + tag.width : joinX,
+    beside ? tag.top + tag.height / 2 : joinY,
+  )
   pen.stroke()
   pen.fillStyle = line
   pen.beginPath()

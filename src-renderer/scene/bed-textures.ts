@@ -56,7 +56,7 @@ function createCells(count: number, seed: number): (u: number, v: number) => [nu
   }
 }
 
-const pebbles = createCells(1100, 31)
+const pebbles = createCells(1600, 31)
 const slabs = createCells(30, 47)
 
 function gravel(u: number, v: number): number {
@@ -89,8 +89,8 @@ const contrast: Record<Bottom, readonly [number, number]> = {
   'silty-sand': [0.86, 1.1],
   sand: [0.86, 1.1],
   'rippled-sand': [0.8, 1.12],
-  gravel: [0.6, 1.25],
-  rock: [0.66, 1.2],
+  gravel: [0.76, 1.14],
+  rock: [0.74, 1.14],
 }
 
 export interface BedTextures {

@@ -6,9 +6,9 @@ import type { ViewName } from './scene-model'
 
 /** The eye: goes round the pot by mouse, touch, keys or named view, and keeps it framed. */
 export interface CameraRig {
-  /** What has to stay in the picture, as boxes in the world. Keeps the direction looked from. */
-  frame(boxes: readonly Box3[]): void
-  view(name: ViewName): void
+  /** Points of the world that have to stay in the picture. Keeps the direction looked from. */
+  frame(points: readonly Vector3[]): void
+  view(name: ViewName | 'rig'): void
   /** Direction the current runs to, for the view from up-current. */
   current(direction: Vector3): void
   /** Turns by a key's name; false where the key means nothing here. */
@@ -24,20 +24,24 @@ const least = 0.72
 const most = 1.12
 const homeDirection = new Vector3(0.72, 0.46, 0.78).normalize()
 
-function cornersOf({ min, max }: Box3): Vector3[] {
-  return [0, 1, 2, 3, 4, 5, 6, 7].map(
-    (k) => new Vector3(k & 1 ? max.x : min.x, k & 2 ? max.y : min.y, k & 4 ? max.z : min.z),
-  )
+/** A point by its place across the picture and how much nearer it is than the middle. */
+type Seen = readonly [place: number, near: number]
+
+/** A nearer point looks farther out, so the eye stands where the outermost on both sides just fit. */
+function leastDistance(points: readonly Seen[], tan: number): number {
+  const high = Math.max(...points.map(([place, near]) => place + near * tan))
+  const low = Math.min(...points.map(([place, near]) => place - near * tan))
+  return (high - low) / 2 / tan
 }
 
-/**
- * Middle and half width, at the plane looked at, of points given as place across and what their nearness adds to it:
- * a nearer point looks farther out, so the eye stands where the outermost on both sides just fit.
- */
-function span(points: readonly (readonly [place: number, nearness: number])[]): [middle: number, half: number] {
-  const high = Math.max(...points.map(([place, nearness]) => place + nearness))
-  const low = Math.min(...points.map(([place, nearness]) => place - nearness))
-  return [(high + low) / 2, (high - low) / 2]
+/** Where to look so that as much is free on one side as on the other, seen from a distance. */
+function middleAt(points: readonly Seen[], distance: number): number {
+  let middle = 0
+  for (let pass = 0; pass < 6; pass++) {
+    const slopes = points.map(([place, near]) => (place - middle) / (distance - near))
+    middle += (distance * (Math.max(...slopes) + Math.min(...slopes))) / 2
+  }
+  return middle
 }
 
 export function createCameraRig(
@@ -54,7 +58,7 @@ export function createCameraRig(
   controls.zoomSpeed = 0.8
   controls.mouseButtons = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN }
   const box = new Box3(new Vector3(-0.5, 0, -0.5), new Vector3(0.5, 0.5, 0.5))
-  let corners: Vector3[] = []
+  let outline: readonly Vector3[] = []
   const flow = new Vector3(-1, 0, 0)
   let framed = false
   let touched = false
@@ -76,7 +80,7 @@ export function createCameraRig(
   })
   controls.addEventListener('change', settle)
 
-  /** Where to look and from how far, so that every corner is inside the picture and the whole sits in its middle. */
+  /** Where to look and from how far, so that every point is inside the picture and the whole sits in its middle. */
   function fit(direction: Vector3): { target: Vector3; distance: number } {
     const tanUp = Math.tan(MathUtils.degToRad(camera.fov / 2)) / margin
     const tanAcross = tanUp * camera.aspect
@@ -84,16 +88,30 @@ export function createCameraRig(
     const right = new Vector3().crossVectors(up, direction).normalize()
     const above = new Vector3().crossVectors(direction, right)
     const centre = box.getCenter(new Vector3())
-    const seen = corners.map((corner) => {
+    const seen = outline.map((corner) => {
       const from = corner.clone().sub(centre)
       return { across: from.dot(right), up: from.dot(above), near: from.dot(direction) }
     })
-    const [x, farX] = span(seen.map(({ across, near }) => [across, near * tanAcross]))
-    const [y, farY] = span(seen.map(({ up: height, near }) => [height, near * tanUp]))
-    return {
-      target: centre.addScaledVector(right, x).addScaledVector(above, y),
-      distance: Math.max(farX / tanAcross, farY / tanUp, 0.1),
-    }
+    const distance = Math.max(
+      0.1,
+      leastDistance(
+        seen.map(({ across, near }) => [across, near]),
+        tanAcross,
+      ),
+      leastDistance(
+        seen.map(({ up: height, near }) => [height, near]),
+        tanUp,
+      ),
+    )
+    const x = middleAt(
+      seen.map(({ across, near }) => [across, near]),
+      distance,
+    )
+    const y = middleAt(
+      seen.map(({ up: height, near }) => [height, near]),
+      distance,
+    )
+    return { target: centre.addScaledVector(right, x).addScaledVector(above, y), distance }
   }
 
   function reach(): void {
@@ -134,15 +152,24 @@ export function createCameraRig(
     })
   }
 
-  function directionOf(name: ViewName): Vector3 {
+  function directionOf(name: ViewName | 'rig'): Vector3 {
     const across = new Vector3(-flow.z, 0, flow.x)
     switch (name) {
       case 'side':
         return across.addScaledVector(new Vector3(0, 1, 0), 0.06).normalize()
+      case 'rig':
+        return across
+          .addScaledVector(new Vector3(0, 1, 0), 0.16)
+          .addScaledVector(flow, -0.25)
+          .normalize()
       case 'top':
         return new Vector3(0.0006, 1, 0.001).normalize()
       case 'up-current':
-        return flow.clone().negate().addScaledVector(new Vector3(0, 1, 0), 0.12).normalize()
+        return flow
+          .clone()
+          .negate()
+          .addScaledVector(new Vector3(0, 1, 0), 0.12)
+          .normalize()
       case 'underside':
         return new Vector3(0.5, -0.75, 0.6).normalize()
       case 'three-quarter':
@@ -151,10 +178,10 @@ export function createCameraRig(
   }
 
   return {
-    frame(boxes) {
-      box.makeEmpty()
-      for (const each of boxes) box.union(each)
-      corners = boxes.flatMap(cornersOf)
+    frame(points) {
+      if (points.length === 0) return
+      outline = points
+      box.setFromPoints([...points])
       const size = box.getSize(new Vector3()).length()
       const grown = size / fitted
       // A dragged size must be seen to grow, so the eye follows only when the pot leaves its frame.

@@ -16,9 +16,9 @@ import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js'
  * is in the vertices, so that one geometry and one material serve for any size.
  */
 
-const shellColour = new Color('#9a4f2c')
-const shellEdge = new Color('#c98a57')
-const legColour = new Color('#b0683b')
+const shellColour = new Color('#7d4326')
+const shellEdge = new Color('#b98a5e')
+const legColour = new Color('#8f5630')
 const tipColour = new Color('#4a2a1f')
 const eyeColour = new Color('#14110f')
 
@@ -35,7 +35,10 @@ export function crabGeometry(): BufferGeometry {
   return crab
 }
 
-function painted(geometry: BufferGeometry, colourAt: (y: number, x: number, z: number) => Color): BufferGeometry {
+function painted(
+  geometry: BufferGeometry,
+  colourAt: (y: number, x: number, z: number) => Color,
+): BufferGeometry {
   const position = geometry.getAttribute('position')
   const colours = new Float32Array(position.count * 3)
   for (let k = 0; k < position.count; k++) {
@@ -58,7 +61,9 @@ function carapace(): BufferGeometry {
     position.setXYZ(k, x * 0.47 * taper, standing + (y > 0 ? y * 0.135 : y * 0.075) + groove, z * 0.31 + 0.02)
   }
   shell.computeVertexNormals()
-  return painted(shell, (y) => shellEdge.clone().lerp(shellColour, Math.min(1, Math.max(0, (y - standing) / 0.07))))
+  return painted(shell, (y) =>
+    shellEdge.clone().lerp(shellColour, Math.min(1, Math.max(0, (y - standing) / 0.07))),
+  )
 }
 
 /** Spines along the front edge, the last the longest: the width is measured across or before these. */
@@ -91,8 +96,20 @@ function claw(side: number): BufferGeometry[] {
   const elbow = new Vector3(side * 0.5, standing + 0.03, 0.37)
   const wrist = new Vector3(side * 0.4, standing + 0.0, 0.5)
   const palm = new Vector3(side * 0.2, standing - 0.02, 0.57)
-  const hand = ball(wrist.clone().lerp(palm, 0.45), new Vector3(0.125, 0.072, 0.06), side * -0.35, shellColour)
-  const fixed = taper(palm, new Vector3(side * 0.05, standing - 0.045, 0.55), 0.034, 0.004, legColour, tipColour)
+  const hand = ball(
+    wrist.clone().lerp(palm, 0.45),
+    new Vector3(0.125, 0.072, 0.06),
+    side * -0.35,
+    shellColour,
+  )
+  const fixed = taper(
+    palm,
+    new Vector3(side * 0.05, standing - 0.045, 0.55),
+    0.034,
+    0.004,
+    legColour,
+    tipColour,
+  )
   const moving = taper(
     palm.clone().add(new Vector3(0, 0.028, 0.015)),
     new Vector3(side * 0.055, standing + 0.022, 0.6),
@@ -115,8 +132,14 @@ function walkingLeg(side: number, leg: number): BufferGeometry[] {
   const turn = 0.42 - leg * 0.46
   const out = new Vector3(side * Math.cos(turn), 0, Math.sin(turn))
   const hip = new Vector3(side * (0.34 - 0.02 * leg), standing - 0.03, 0.11 - leg * 0.085)
-  const knee = hip.clone().addScaledVector(out, 0.26).setY(standing + 0.1)
-  const shin = hip.clone().addScaledVector(out, 0.42).setY(standing - 0.01)
+  const knee = hip
+    .clone()
+    .addScaledVector(out, 0.26)
+    .setY(standing + 0.1)
+  const shin = hip
+    .clone()
+    .addScaledVector(out, 0.42)
+    .setY(standing - 0.01)
   const foot = hip.clone().addScaledVector(out, 0.5).setY(0.004)
   return [
     taper(hip, knee, 0.032, 0.034, legColour, shellColour),

@@ -55,7 +55,7 @@ export function createCurrentDrift(): CurrentDrift {
   const arrow = arrowGeometry()
   const arrowMaterial = new MeshBasicMaterial({
     transparent: true,
-    opacity: 0.85,
+    opacity: 0.62,
     side: DoubleSide,
     toneMapped: false,
     depthWrite: false,
@@ -84,26 +84,27 @@ export function createCurrentDrift(): CurrentDrift {
       if (speed <= 0) return
       // The turned group's +x is down-current.
       turned.rotation.y = Math.atan2(-direction.z, direction.x)
-      speckMaterial.size = reach * 0.013
-      const length = potRadiusM * Math.min(0.95, 0.3 + 0.4 * speed)
+      speckMaterial.size = reach * 0.02
+      const length = potRadiusM * Math.min(0.8, 0.25 + 0.25 * speed)
       pointers.forEach((pointer, k) => {
-        pointer.scale.set(length, 1, potRadiusM * 0.34)
-        pointer.position.set(-potRadiusM * 1.28 - length, 0.004, (k - 1) * potRadiusM * 0.62)
+        pointer.scale.set(length, 1, potRadiusM * 0.2)
+        pointer.position.set(-potRadiusM * 1.2 - length, 0.004, (k - 1) * potRadiusM * 0.62)
       })
       labelAt
-        .set(-potRadiusM * 1.28 - length, 0.01, 0)
+        .set(-potRadiusM * 1.2 - length, 0.01, potRadiusM * 0.62)
         .applyAxisAngle(new Vector3(0, 1, 0), turned.rotation.y)
       settle()
     },
     colours(palette) {
       arrowMaterial.color.set(palette.water)
-      speckMaterial.color.set(palette.water)
+      speckMaterial.color.set(palette.speck)
     },
     step(deltaMs) {
       for (let k = 0; k < specks; k++) {
         const height = places[k * 3 + 1] ?? 0
         // Slower near the bottom, as the seventh-power profile has it.
-        const along = ((places[k * 3] ?? 0) + ((speed * height ** (1 / 7)) / (2 * reach)) * (deltaMs / 1000)) % 1
+        const along =
+          ((places[k * 3] ?? 0) + ((speed * height ** (1 / 7)) / (2 * reach)) * (deltaMs / 1000)) % 1
         places[k * 3] = along
       }
       settle()

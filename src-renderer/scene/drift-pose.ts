@@ -36,7 +36,9 @@ export function tippingEdge(geometry: PotGeometry, flow: Vector3): Vector3 {
   }
   if (reach === 0) {
     reach = Math.max(
-      ...[geometry.bounds.min, geometry.bounds.max].map(([x, y]) => Math.abs(x * flow.x) + Math.abs(y * flow.y)),
+      ...[geometry.bounds.min, geometry.bounds.max].map(
+        ([x, y]) => Math.abs(x * flow.x) + Math.abs(y * flow.y),
+      ),
     )
   }
   return new Vector3(flow.x * reach, flow.y * reach, geometry.bounds.min[2])

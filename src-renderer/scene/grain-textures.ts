@@ -11,14 +11,24 @@ const grains: Record<Grain, { light: (u: number, v: number) => number; repeat: [
   plain: { light: () => 1, repeat: [1, 1] },
   spangle: { light: blend(createNoise(6, 2, 11), 0.74, 1), repeat: [1, 0.25] },
   pitted: { light: blend(createNoise(10, 3, 23), 0.6, 1), repeat: [1, 0.5] },
+  bag: { light: (u, v) => bagNet(u, v), repeat: [6, 4] },
   wood: { light: blend((u, v) => woodRings(u * 4, v), 0.6, 1), repeat: [1, 0.2] },
-  lay: { light: (u, v) => 0.55 + 0.5 * Math.abs(Math.sin(Math.PI * (3 * u + 3 * v))) ** 0.5, repeat: [1, 0.34] },
+  lay: {
+    light: (u, v) => 0.55 + 0.5 * Math.abs(Math.sin(Math.PI * (3 * u + 3 * v))) ** 0.5,
+    repeat: [1, 0.34],
+  },
 }
 
 const woodGrain = createNoise(4, 3, 37)
 
 function woodRings(u: number, v: number): number {
   return 0.5 + 0.5 * Math.sin(2 * Math.PI * (u + 0.8 * woodGrain(u / 4, v)))
+}
+
+/** One mesh of a bait bag: dark strands over what shows through. */
+function bagNet(u: number, v: number): number {
+  const strand = Math.min(Math.abs(((u + v) % 1) - 0.5), Math.abs(((u - v + 1) % 1) - 0.5))
+  return strand < 0.1 ? 0.3 : 1
 }
 
 function blend(noise: (u: number, v: number) => number, low: number, high: number) {

@@ -7,13 +7,13 @@ export interface LookSpec {
   readonly metalness: number
   readonly roughness: number
   /** Surface drawn over the colour. */
-  readonly grain?: 'spangle' | 'lay' | 'wood' | 'pitted'
+  readonly grain?: 'spangle' | 'lay' | 'wood' | 'pitted' | 'bag'
   /** Gleam of thin twine of this look. */
   readonly shine?: number
 }
 
 export const looks: Readonly<Record<Look, LookSpec>> = {
-  'steel-galvanised': { colour: '#c6ced3', metalness: 0.7, roughness: 0.48, grain: 'spangle' },
+  'steel-galvanised': { colour: '#c9d0d4', metalness: 0.55, roughness: 0.45, grain: 'spangle' },
   'steel-stainless': { colour: '#d3d7da', metalness: 0.95, roughness: 0.24 },
   'steel-coated': { colour: '#2c4a44', metalness: 0, roughness: 0.42 },
   'steel-black': { colour: '#3a3c3f', metalness: 0.65, roughness: 0.6, grain: 'pitted' },

@@ -13,6 +13,7 @@ export interface Palette {
   readonly fails: string
   readonly font: string
   readonly water: string
+  readonly speck: string
   /** Of parts that nothing is said about, while others are marked. */
   readonly quiet: string
   readonly shadow: number
@@ -21,16 +22,15 @@ export interface Palette {
 }
 
 /** What only the view needs, by theme. */
-const own: Record<Theme, Pick<Palette, 'water' | 'quiet' | 'shadow' | 'bedQuiet'>> = {
-  light: { water: '#4f8aa8', quiet: '#aeb8bf', shadow: 0.5, bedQuiet: 0.12 },
-  dark: { water: '#79b4d2', quiet: '#5d6a74', shadow: 0.62, bedQuiet: 0.5 },
+const own: Record<Theme, Pick<Palette, 'water' | 'speck' | 'quiet' | 'shadow' | 'bedQuiet'>> = {
+  light: { water: '#3f7d9c', speck: '#6d97ad', quiet: '#98a4ac', shadow: 0.62, bedQuiet: 0.05 },
+  dark: { water: '#79b4d2', speck: '#cfe6f2', quiet: '#5d6a74', shadow: 0.7, bedQuiet: 0.55 },
 }
 
 /** The interface's own colours as they stand on the page, so that view and page never disagree. */
 export function readPalette(host: HTMLElement, theme: Theme): Palette {
   const style = getComputedStyle(host)
-  const named = (property: string, otherwise: string) =>
-    style.getPropertyValue(property).trim() || otherwise
+  const named = (property: string, otherwise: string) => style.getPropertyValue(property).trim() || otherwise
   return {
     groundMiddle: named('--studio-sky', 'lightgrey'),
     groundEdge: named('--studio-floor', 'darkgrey'),
@@ -45,13 +45,13 @@ export function readPalette(host: HTMLElement, theme: Theme): Palette {
 }
 
 export const bedColours: Record<Bottom, string> = {
-  mud: '#6b6152',
-  silt: '#857b69',
-  'silty-sand': '#a89a7f',
-  sand: '#c8b48c',
-  'rippled-sand': '#c4b088',
-  gravel: '#928e87',
-  rock: '#757a7e',
+  mud: '#5f594e',
+  silt: '#777062',
+  'silty-sand': '#94897a',
+  sand: '#a59b88',
+  'rippled-sand': '#a29885',
+  gravel: '#85827d',
+  rock: '#6c7276',
 }
 
 /** Paint of floats and tags, by the design's colour names. */

@@ -16,8 +16,7 @@ export function emphasisOf(
   return (part) => {
     const lit = pointedAt !== undefined && covers(pointedAt, part)
     const edited = model.editing !== undefined && covers(model.editing, part)
-    const glow =
-      lit || edited ? { glow: palette.accent, glowStrength: lit ? 0.55 : 0.3 } : {}
+    const glow = lit || edited ? { glow: palette.accent, glowStrength: lit ? 0.55 : 0.3 } : {}
     if (model.mode === 'wear') return { tint: wearColour(model.wear?.[part]), ...glow }
     if (model.mode === 'findings' && failing.length > 0) {
       const fails = failing.some((said) => covers(said, part))

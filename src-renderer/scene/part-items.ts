@@ -1,7 +1,8 @@
 import type { Block, Lathe, Look, MeshLines, PotGeometry, Tube } from '@shared/design/geometry/pot-geometry'
 import type { PartName } from '@shared/schema/check'
-import type { Netting } from '@shared/schema/pot'
+import type { Netting, Pot } from '@shared/schema/pot'
 import type { BufferGeometry } from 'three'
+import type { Grain } from './grain-textures'
 import { hashOf } from './hash'
 import { blockGeometry, latheGeometry } from './solid-geometry'
 import { tubeGeometry } from './tube-geometry'
@@ -16,6 +17,8 @@ export interface PartItem {
   readonly key: number
   readonly build: () => BufferGeometry
   readonly twine?: TwineItem
+  /** Surface over the look's own. */
+  readonly grain?: Grain
   readonly coat?: { readonly colours: readonly string[]; readonly pattern: Lathe['pattern'] }
 }
 
@@ -28,7 +31,11 @@ export interface TwineItem {
 }
 
 /** Flattens a pot's geometry to what is drawn, one item a tube, panel or body. */
-export function partItems(geometry: PotGeometry, netting: Netting | undefined): PartItem[] {
+export function partItems(
+  geometry: PotGeometry,
+  { netting, bait }: Pick<Pot, 'netting' | 'bait'>,
+): PartItem[] {
+  const bagged = bait?.holder === 'mesh-bag'
   const seen = new Map<string, number>()
   const slot = (kind: string, part: PartName, index: number | undefined, look: string, more = '') => {
     const base = `${kind}/${part}/${String(index ?? '')}/${look}/${more}`
@@ -41,7 +48,12 @@ export function partItems(geometry: PotGeometry, netting: Netting | undefined): 
     ...geometry.meshes
       .filter((mesh) => mesh.segments.length > 0)
       .map((mesh) => meshItem(mesh, slot('mesh', mesh.part, mesh.index, mesh.look, mesh.panel), netting)),
-    ...geometry.lathes.map((lathe) => latheItem(lathe, slot('lathe', lathe.part, lathe.index, lathe.look))),
+    ...geometry.lathes.map((lathe) => {
+      const item = latheItem(lathe, slot('lathe', lathe.part, lathe.index, lathe.look))
+      return lathe.look === 'bait' && bagged
+        ? { ...item, slot: `${item.slot}/bagged`, grain: 'bag' as const }
+        : item
+    }),
     ...geometry.blocks.map((block) => blockItem(block, slot('block', block.part, block.index, block.look))),
   ]
 }

@@ -3,7 +3,7 @@ import {
   MeshStandardMaterial,
   ShaderMaterial,
   type Material,
-  type Texture,
+  Texture,
   type Vector2,
   type Vector3,
 } from 'three'
@@ -16,6 +16,7 @@ import { createTwineMaterial } from './twine-material'
 /** Makes the materials of parts, and owns the grains that they share. */
 export interface PartMaterials {
   make(item: PartItem): Material
+  emphasise(material: Material, item: PartItem, emphasis: Emphasis): void
   /** Brings sizes that changed with the design to a material already in use. */
   refresh(material: Material, item: PartItem): void
   dispose(): void
@@ -41,7 +42,9 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
   function make(item: PartItem): Material {
     if (item.coat) {
       const map = floatTexture(item.coat.colours, item.coat.pattern)
-      return new MeshStandardMaterial({ map, roughness: 0.38, metalness: 0 })
+      const coat = new MeshStandardMaterial({ map, roughness: 0.38, metalness: 0 })
+      coat.userData = { paint: map }
+      return coat
     }
     const spec = looks[item.look === 'float' ? 'plastic' : item.look]
     if (item.twine) {
@@ -55,12 +58,28 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
       color: spec.colour,
       metalness: spec.metalness,
       roughness: spec.roughness,
-      map: grain(spec.grain ?? 'plain'),
+      map: grain(item.grain ?? spec.grain ?? 'plain'),
     })
   }
 
   return {
     make,
+    emphasise(material, item, { tint, glow, glowStrength = 0.35 }) {
+      const spec = item.coat ? undefined : looks[item.look === 'float' ? 'plastic' : item.look]
+      const own = spec?.colour ?? '#ffffff'
+      const light = new Color(glow ?? '#000000').multiplyScalar(glow ? glowStrength : 0)
+      if (material instanceof ShaderMaterial) {
+        const { colour, glow: glowing } = material.uniforms
+        if (colour?.value instanceof Color) colour.value.set(tint ?? own)
+        if (glowing?.value instanceof Color) glowing.value.copy(light)
+      } else if (material instanceof MeshStandardMaterial) {
+        // A tint stands for a value, so neither paint nor metal may colour it.
+        if (item.coat) material.map = tint ? grain('plain') : paintOf(material)
+        material.color.set(tint ?? own)
+        material.metalness = tint ? 0 : (spec?.metalness ?? 0)
+        material.emissive.copy(light)
+      }
+    },
     refresh(material, { twine }) {
       if (!(material instanceof ShaderMaterial) || !twine) return
       const { radius, lines, pitch } = material.uniforms
@@ -77,24 +96,11 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
 
 /** Frees a material and the paint that only it uses. */
 export function disposeMaterial(material: Material, item: PartItem): void {
-  if (item.coat && material instanceof MeshStandardMaterial) material.map?.dispose()
+  if (item.coat) paintOf(material)?.dispose()
   material.dispose()
 }
 
-export function emphasise(material: Material, item: PartItem, emphasis: Emphasis): void {
-  const spec = item.coat ? undefined : looks[item.look === 'float' ? 'plastic' : item.look]
-  const own = item.coat ? '#ffffff' : (spec?.colour ?? '#ffffff')
-  const glow = new Color(emphasis.glow ?? '#000000').multiplyScalar(
-    emphasis.glow ? (emphasis.glowStrength ?? 0.35) : 0,
-  )
-  if (material instanceof ShaderMaterial) {
-    const { colour, glow: glowing } = material.uniforms
-    if (colour?.value instanceof Color) colour.value.set(emphasis.tint ?? own)
-    if (glowing?.value instanceof Color) glowing.value.copy(glow)
-    return
-  }
-  if (!(material instanceof MeshStandardMaterial)) return
-  material.color.set(emphasis.tint ?? own)
-  material.metalness = emphasis.tint ? 0 : (spec?.metalness ?? 0)
-  material.emissive.copy(glow)
+function paintOf(material: Material): Texture | null {
+  const { paint } = material.userData
+  return paint instanceof Texture ? paint : null
 }

@@ -1,6 +1,6 @@
 import type { PartName } from '@shared/schema/check'
 import { Group, Mesh, type BufferGeometry, type Material } from 'three'
-import { disposeMaterial, emphasise, type Emphasis, type PartMaterials } from './part-materials'
+import { disposeMaterial, type Emphasis, type PartMaterials } from './part-materials'
 import type { PartItem } from './part-items'
 import { castLayers } from './soft-shadow'
 import { catchTwine } from './twine-picking'
@@ -19,6 +19,9 @@ export interface PotParts {
   dispose(): void
 }
 
+// Drawn near the pot but in truth far above it, so they leave no shadow here.
+const afloat: ReadonlySet<PartName> = new Set(['rope', 'float'])
+
 export function createPotParts(materials: PartMaterials): PotParts {
   const group = new Group()
   const drawn = new Map<string, Drawn>()
@@ -36,7 +39,7 @@ export function createPotParts(materials: PartMaterials): PotParts {
     const known = drawn.get(item.slot)
     if (!known) {
       const mesh = new Mesh(item.build(), materials.make(item))
-      mesh.layers.enable(item.twine ? castLayers.twine : castLayers.solid)
+      if (!afloat.has(item.part)) mesh.layers.enable(item.twine ? castLayers.twine : castLayers.solid)
       if (item.twine) catchTwine(mesh)
       group.add(mesh)
       drawn.set(item.slot, { item, mesh })
@@ -59,7 +62,7 @@ export function createPotParts(materials: PartMaterials): PotParts {
       for (const item of items) place(item)
     },
     emphasise(look) {
-      for (const { item, mesh } of drawn.values()) emphasise(mesh.material, item, look(item.part))
+      for (const { item, mesh } of drawn.values()) materials.emphasise(mesh.material, item, look(item.part))
     },
     partOf: (mesh) => parts.get(mesh),
     dispose() {

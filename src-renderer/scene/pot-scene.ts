@@ -22,9 +22,18 @@ export function openPotScene(host: HTMLElement, options: SceneOptions): PotScene
   const stage = createStage(canvas)
   const pen = words.getContext('2d')
   if (!stage || !pen) return undefined
-  host.append(canvas, words)
-  canvas.className = 'picture'
-  words.className = 'words'
+  for (const layer of [canvas, words]) {
+    Object.assign(layer.style, {
+      position: 'absolute',
+      inset: '0',
+      width: '100%',
+      height: '100%',
+      display: 'block',
+    })
+    host.append(layer)
+  }
+  words.style.pointerEvents = 'none'
+  host.tabIndex = 0
   return run(host, canvas, words, pen, stage, options)
 }
 
@@ -71,7 +80,7 @@ function run(
     content.show(model, fold, pose)
     content.emphasise(pointedAt)
     rig.current(content.flow)
-    rig.frame(content.boxes())
+    rig.frame(content.outline())
     loop.invalidate()
   }
 
@@ -82,10 +91,13 @@ function run(
     const fromFold = fold
     const fromPose = model?.mode === next.mode ? pose : 0
     const mine = ++entering
+    // The whole rig is tall and thin, and is read from the side.
+    const turns = (model?.mode === 'rig') !== (next.mode === 'rig')
     model = next
     if (fromFold === toFold && fromPose === toPose) {
       pose = toPose
       refresh()
+      if (turns) rig.view(next.mode === 'rig' ? 'rig' : 'three-quarter')
       return
     }
     ease(loop, options.reducedMotion ? 0 : enterMs, (t) => {

@@ -17,7 +17,11 @@ export function linePoints(line: RigLine, flow: Vector3): Vector3[] {
 }
 
 /** The whole rope to scale. Never thinner than two pixels, or it could not be seen from where its end is in view. */
-export function ropeItem(points: readonly Vector3[], radiusM: number, look: 'rope' | 'rope-sinking'): PartItem {
+export function ropeItem(
+  points: readonly Vector3[],
+  radiusM: number,
+  look: 'rope' | 'rope-sinking',
+): PartItem {
   const segments = new Float32Array(Math.max(0, points.length - 1) * 6)
   points.slice(1).forEach((to, k) => {
     points[k]?.toArray(segments, k * 6)
@@ -34,7 +38,13 @@ export function ropeItem(points: readonly Vector3[], radiusM: number, look: 'rop
 }
 
 /** The rope that a pot hangs by, straight up from its haul point. */
-export function haulRopeItem(haulPoint: Vector3, up: Vector3, lengthM: number, radiusM: number, look: 'rope' | 'rope-sinking'): PartItem {
+export function haulRopeItem(
+  haulPoint: Vector3,
+  up: Vector3,
+  lengthM: number,
+  radiusM: number,
+  look: 'rope' | 'rope-sinking',
+): PartItem {
   const end = haulPoint.clone().addScaledVector(up, lengthM)
   const points = Float32Array.from([...haulPoint.toArray(), ...end.toArray()])
   return {

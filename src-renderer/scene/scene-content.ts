@@ -1,11 +1,12 @@
 import type { PartName } from '@shared/schema/check'
-import { Box3, Group, Matrix4, Quaternion, Vector3 } from 'three'
+import { Box3, Group, Matrix4, Mesh, Quaternion, Vector3 } from 'three'
 import type { Notes } from './annotations'
 import { createCrab } from './crab'
 import { createCurrentDrift } from './current-drift'
 import { driftOutcome, driftPose, tippingEdge } from './drift-pose'
 import { emphasisOf } from './part-emphasis'
 import type { Palette } from './palette'
+import { outlineOf } from './mesh-outline'
 import { createPartMaterials } from './part-materials'
 import { createPotParts } from './pot-parts'
 import { flowOf, sceneGeometry, widthOf, type SceneGeometry } from './scene-geometry'
@@ -25,8 +26,8 @@ export interface SceneContent {
   partOf(mesh: unknown): PartName | undefined
   emphasise(pointedAt: PartName | undefined): void
   colours(palette: Palette): void
-  /** What has to stay in the picture. */
-  boxes(): Box3[]
+  /** Points that have to stay in the picture. */
+  outline(): Vector3[]
   readonly flow: Vector3
   notes(): Notes
   drift(deltaMs: number): void
@@ -35,7 +36,10 @@ export interface SceneContent {
 
 const home = new Quaternion()
 
-export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'lengthText' | 'speedText'>): SceneContent {
+export function createSceneContent(
+  stage: Stage,
+  texts: Pick<SceneOptions, 'lengthText' | 'speedText'>,
+): SceneContent {
   const materials = createPartMaterials(stage.screen, stage.key)
   const parts = createPotParts(materials)
   const crab = createCrab()
@@ -72,7 +76,8 @@ export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'leng
       const low = new Box3().setFromObject(parts.group).min.y
       upright.position.y = pose * (widthOf(scene.geometry) / 3) - low * pose
     } else {
-      posed.matrix = model.mode === 'drift' ? driftPose(driftOutcome(model.check), edge, potFlow, pose) : new Matrix4()
+      posed.matrix =
+        model.mode === 'drift' ? driftPose(driftOutcome(model.check), edge, potFlow, pose) : new Matrix4()
       upright.position.y = 0
     }
     posed.matrixWorldNeedsUpdate = true
@@ -82,12 +87,17 @@ export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'leng
   function setSurroundings(model: SceneModel, scene: SceneGeometry) {
     const radius = widthOf(scene.geometry) / 2
     const rig = model.mode === 'rig' ? model.line : undefined
-    const offset = scene.line[0]?.length() ?? 0
+    const offset = scene.line[0]?.clone().setZ(0).length() ?? 0
     const crabWidth = rig ? undefined : model.crabWidthMm
-    const beside = radius * 1.12 + (crabWidth ?? 0) / 1700
-    crab.stand(model.mode === 'haul' ? undefined : crabWidth, beside * 0.96, -beside * 0.28)
-    seabed.show(model.bottom, rig ? Math.max(offset, rig.depthM * 0.7) * 0.95 : radius * 2.9)
-    surface.show(rig?.depthM, rig ? Math.max(offset, rig.depthM * 0.7) * 0.95 : 1)
+    const beside = radius * 1.1 + (crabWidth ?? 0) / 1500
+    crab.stand(model.mode === 'haul' ? undefined : crabWidth, beside * 0.7, -beside * 0.86)
+    const water = rig ? offset * 0.62 + rig.depthM * 0.25 + radius : radius * 2.9
+    seabed.show(model.bottom, water)
+    surface.show(rig?.depthM, water)
+    for (const { group } of [seabed, surface]) {
+      group.position.x = (flow.x * offset) / 2
+      group.position.z = (flow.z * offset) / 2
+    }
     const still = model.mode === 'haul' || model.mode === 'folded' || rig !== undefined
     drift.show(still ? 0 : (model.currentMps ?? 0), flow, radius, radius * 2.4)
     // The line's own shadow would need a picture as wide as the water is deep; only the pot's is drawn.
@@ -100,12 +110,13 @@ export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'leng
 
   return {
     flow,
-    boxes() {
-      const standing = crab.group.visible ? [crab.group] : []
-      const boxes = [...parts.group.children, ...standing].map((each) => new Box3().setFromObject(each))
+    outline() {
+      const points = [...parts.group.children, ...crab.group.children].flatMap((mesh) =>
+        mesh instanceof Mesh && mesh.visible && mesh.parent?.visible ? outlineOf(mesh) : [],
+      )
       const depth = shown?.scene.line.length ? shown.model.line?.depthM : undefined
-      if (depth !== undefined) boxes.push(new Box3(new Vector3(0, depth, 0), new Vector3(0, depth, 0)))
-      return boxes
+      if (depth !== undefined) points.push(new Vector3(0, depth, 0))
+      return points
     },
     pickable: parts.group,
     partOf: (mesh) => parts.partOf(mesh),
@@ -128,9 +139,17 @@ export function createSceneContent(stage: Stage, texts: Pick<SceneOptions, 'leng
       drift.colours(next)
     },
     notes() {
-      if (!shown) return { labels: [], dimensions: [] }
+      if (!shown) return { labels: [], dimensions: [], outlines: [] }
       const { model, scene } = shown
-      return notesOf(model, scene, posed, { at: drift.labelAt, shown: drift.group.visible }, edge, texts)
+      return notesOf(
+        model,
+        scene,
+        posed,
+        upright,
+        { at: drift.labelAt, shown: drift.group.visible },
+        edge,
+        texts,
+      )
     },
     drift: (deltaMs) => {
       drift.step(deltaMs)

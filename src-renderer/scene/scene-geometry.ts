@@ -29,7 +29,8 @@ export function sceneGeometry(model: SceneModel, fold: number): SceneGeometry {
   const { pot, mode, line: rig } = model
   const withFloat = mode !== 'haul' && mode !== 'folded'
   const drawn = potGeometry(pot, { fold, maxSegments: mostSegments, withFloat })
-  const look = drawn.tubes.find(({ part }) => part === 'rope')?.look === 'rope-sinking' ? 'rope-sinking' : 'rope'
+  const look =
+    drawn.tubes.find(({ part }) => part === 'rope')?.look === 'rope-sinking' ? 'rope-sinking' : 'rope'
   const ropeRadiusM = (pot.rope?.diameterMm ?? 8) / 2000
 
   if (mode === 'rig' && rig) {
@@ -38,7 +39,7 @@ export function sceneGeometry(model: SceneModel, fold: number): SceneGeometry {
     const geometry = end ? floatAt(drawn, end) : drawn
     return {
       geometry,
-      items: [...partItems(geometry, pot.netting), ropeItem(line, ropeRadiusM, look)],
+      items: [...partItems(geometry, pot), ropeItem(line, ropeRadiusM, look)],
       line,
       hang: new Quaternion(),
     }
@@ -47,9 +48,9 @@ export function sceneGeometry(model: SceneModel, fold: number): SceneGeometry {
     const hang = haulTurn(drawn.haulPoint, model.centreOfGravityM ?? middleOf(drawn))
     const up = new Vector3(0, 0, 1).applyQuaternion(hang.clone().invert())
     const rope = haulRopeItem(new Vector3(...drawn.haulPoint), up, widthOf(drawn) * 0.7, ropeRadiusM, look)
-    return { geometry: drawn, items: [...partItems(drawn, pot.netting), rope], line: [], hang }
+    return { geometry: drawn, items: [...partItems(drawn, pot), rope], line: [], hang }
   }
-  return { geometry: drawn, items: partItems(drawn, pot.netting), line: [], hang: new Quaternion() }
+  return { geometry: drawn, items: partItems(drawn, pot), line: [], hang: new Quaternion() }
 }
 
 /** Middle of the pot's box, where its centre of gravity is not given. */

@@ -14,11 +14,15 @@ type Texts = Pick<SceneOptions, 'lengthText' | 'speedText'>
 // More marks than this hide the pot they point at; the cards list them all.
 const mostMarks = 5
 
-/** Everything written over the picture, in places of the world. `frame` carries the pot's own frame. */
+/**
+ * Everything written over the picture, in places of the world. `frame` carries the pot's own frame as it is posed,
+ * `standing` as it stood before it moved.
+ */
 export function notesOf(
   model: SceneModel,
   scene: SceneGeometry,
   frame: Object3D,
+  standing: Object3D,
   current: { readonly at: Vector3; readonly shown: boolean },
   edge: Vector3,
   texts: Texts,
@@ -44,7 +48,18 @@ export function notesOf(
       text: texts.lengthText(depthM),
     })
   }
-  return { labels, dimensions }
+  const moved = model.mode === 'drift' && ['slides', 'tips'].includes(driftOutcome(model.check))
+  const outlines = moved ? [footprint(scene).map((place) => standing.localToWorld(place))] : []
+  return { labels, dimensions, outlines }
+}
+
+/** The ring the pot stood on, or the sides of its box. */
+function footprint({ geometry }: SceneGeometry): Vector3[] {
+  const ring = geometry.tubes.find(({ part, closed }) => part === 'base-ring' && closed)
+  const { min, max } = geometry.bounds
+  const corners = [min[0], min[1], 0, max[0], min[1], 0, max[0], max[1], 0, min[0], max[1], 0]
+  const places = ring?.points ?? Float32Array.from(corners)
+  return Array.from({ length: places.length / 3 }, (_, k) => new Vector3().fromArray(places, k * 3).setZ(0))
 }
 
 type ToWorld = (place: readonly number[]) => Vector3

@@ -138,6 +138,7 @@ export function createSoftShadow(renderer: WebGLRenderer, key: Vector3, screen: 
       eye.layers.set(castLayers.twine)
       renderer.render(stageScene, eye)
       renderer.autoClear = true
+      eye.layers.set(0)
       for (const spread of [1, 2.4]) {
         pass(sharp, soft, spread / size, 0)
         pass(soft, sharp, 0, spread / size)

@@ -17,9 +17,7 @@ export function latheGeometry(lathe: Lathe): BufferGeometry {
   const uv = geometry.getAttribute('uv')
   for (let k = 0; k < position.count; k++) uv.setY(k, (position.getY(k) - low) / (high - low || 1))
   const turn = new Quaternion().setFromUnitVectors(upright, new Vector3(...lathe.axis).normalize())
-  return geometry.applyMatrix4(
-    new Matrix4().compose(new Vector3(...lathe.at), turn, new Vector3(1, 1, 1)),
-  )
+  return geometry.applyMatrix4(new Matrix4().compose(new Vector3(...lathe.at), turn, new Vector3(1, 1, 1)))
 }
 
 /** A block with its edges broken, turned about the upright axis. */

@@ -40,7 +40,7 @@ export function createStage(canvas: HTMLCanvasElement): Stage | undefined {
   }
   renderer.outputColorSpace = SRGBColorSpace
   renderer.toneMapping = NeutralToneMapping
-  renderer.toneMappingExposure = 1.05
+  renderer.toneMappingExposure = 0.95
 
   const scene = new Scene()
   const camera = new PerspectiveCamera(28, 1, 0.01, 200)
@@ -49,11 +49,11 @@ export function createStage(canvas: HTMLCanvasElement): Stage | undefined {
 
   const environment = studioLight(renderer)
   scene.environment = environment.texture
-  scene.environmentIntensity = 0.75
+  scene.environmentIntensity = 0.62
 
-  const keyLight = new DirectionalLight('#fffaf2', 1.9)
+  const keyLight = new DirectionalLight('#fffaf2', 1.7)
   keyLight.position.copy(key).multiplyScalar(10)
-  const sky = new HemisphereLight('#eaf2f7', '#8c8678', 0.55)
+  const sky = new HemisphereLight('#eaf2f7', '#8c8678', 0.5)
   scene.add(keyLight, sky)
 
   let ground: CanvasTexture | undefined

@@ -25,10 +25,13 @@ export function studioLight(renderer: WebGLRenderer): WebGLRenderTarget {
   const dome = new SphereGeometry(10, 24, 16)
   const height = dome.getAttribute('position')
   const colours = new Float32Array(height.count * 3)
-  const below = new Color(0.34, 0.33, 0.31)
+  const below = new Color(0.62, 0.61, 0.58)
   const above = new Color(1.15, 1.2, 1.25)
   for (let k = 0; k < height.count; k++) {
-    below.clone().lerp(above, (height.getY(k) / 10 + 1) / 2).toArray(colours, k * 3)
+    below
+      .clone()
+      .lerp(above, (height.getY(k) / 10 + 1) / 2)
+      .toArray(colours, k * 3)
   }
   dome.setAttribute('color', new BufferAttribute(colours, 3))
   const walls = new MeshBasicMaterial({ vertexColors: true, side: BackSide })
@@ -37,7 +40,7 @@ export function studioLight(renderer: WebGLRenderer): WebGLRenderTarget {
   const glows = lamps.map(({ brightness, at, size }) => {
     const glow = new MeshBasicMaterial({ color: new Color(brightness, brightness, brightness) })
     const lamp = new Mesh(sheet, glow)
-    lamp.position.set(...at)
+    lamp.position.set(at[0], at[1], at[2])
     lamp.scale.setScalar(size)
     lamp.lookAt(0, 0, 0)
     room.add(lamp)

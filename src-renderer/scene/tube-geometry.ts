@@ -5,7 +5,12 @@ import { BufferAttribute, BufferGeometry, Vector3 } from 'three'
  * without twist; on a closed line what twist is left over is spread evenly. Texture runs round (u) and along in bar
  * diameters (v), so that a lay of rope keeps its proportion at any length.
  */
-export function tubeGeometry(points: Float32Array, radius: number, closed: boolean, sides: number): BufferGeometry {
+export function tubeGeometry(
+  points: Float32Array,
+  radius: number,
+  closed: boolean,
+  sides: number,
+): BufferGeometry {
   const line = readLine(points, closed)
   const tangents = line.map((_, k) => tangentAt(line, k, closed))
   const normals = carryNormals(tangents, closed)

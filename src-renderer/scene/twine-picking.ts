@@ -1,4 +1,12 @@
-import { Matrix4, Ray, Vector3, type BufferGeometry, type Intersection, type Mesh, type Raycaster } from 'three'
+import {
+  Matrix4,
+  Ray,
+  Vector3,
+  type BufferGeometry,
+  type Intersection,
+  type Mesh,
+  type Raycaster,
+} from 'three'
 import { InterleavedBufferAttribute } from 'three'
 
 // Share of the distance to the eye within which a bar counts as hit: about three pixels on a common screen.

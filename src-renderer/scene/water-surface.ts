@@ -11,10 +11,10 @@ export interface WaterSurface {
 
 export function createWaterSurface(): WaterSurface {
   const disc = new CircleGeometry(1, 96).rotateX(-Math.PI / 2)
-  const rim = new RingGeometry(0.994, 1, 128).rotateX(-Math.PI / 2)
+  const rim = new RingGeometry(0.9975, 1, 128).rotateX(-Math.PI / 2)
   const sheet = new MeshBasicMaterial({
     transparent: true,
-    opacity: 0.16,
+    opacity: 0.2,
     side: DoubleSide,
     depthWrite: false,
   })

@@ -4,7 +4,8 @@ import { wearScale, wearUnknown } from './palette'
 /** Colour of a share of life left; an unknown share has a colour of its own, never that of a sound part. */
 export function wearColour(lifeLeft: number | undefined): string {
   if (lifeLeft === undefined || !Number.isFinite(lifeLeft)) return wearUnknown.colour
-  return (wearScale.find(({ upTo }) => lifeLeft <= upTo) ?? wearScale[wearScale.length - 1] ?? wearUnknown).colour
+  return (wearScale.find(({ upTo }) => lifeLeft <= upTo) ?? wearScale[wearScale.length - 1] ?? wearUnknown)
+    .colour
 }
 
 /** What the colours mean, worst first, with how many of the parts given stand at each. */
