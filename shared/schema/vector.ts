@@ -1,8 +1,8 @@
 import * as v from 'valibot'
 
 /*
- * Check vectors: one model, one set of inputs, one expected number. A vector is `published` when the expected
- * number, or the formula behind it, comes from the named source, and `recomputed` when it only repeats a formula.
+ * Check vectors: one model, one set of inputs, one expected number. A vector is `published` when the expected number
+ * itself comes from the named source, and `recomputed` when it only repeats the formula.
  */
 
 const finite = v.pipe(v.number(), v.finite())

@@ -11,6 +11,8 @@ export interface CatenaryProblem {
   readonly stiffnessN: number
   /** Weight in water per metre [N/m], > 0. */
   readonly wetWeightNpm: number
+  /** Whether the lower end lies on a bed that carries the line; without one it may hang below its end. */
+  readonly onBed: boolean
 }
 
 export interface Catenary {
@@ -49,7 +51,7 @@ export function elasticCatenary(problem: CatenaryProblem): Catenary {
   return {
     horizontalN,
     verticalTopN: verticalN,
-    groundedM: Math.max(0, lengthM - verticalN / wetWeightNpm),
+    groundedM: problem.onBed ? Math.max(0, lengthM - verticalN / wetWeightNpm) : 0,
     converged: found.converged && converged,
   }
 }
@@ -65,17 +67,17 @@ function verticalAt(
   return { verticalN: found.root, converged: found.converged }
 }
 
-function spanOf({ lengthM, wetWeightNpm, stiffnessN }: CatenaryProblem, h: number, v: number): number {
+function spanOf({ lengthM, wetWeightNpm, stiffnessN, onBed }: CatenaryProblem, h: number, v: number): number {
   const low = v - wetWeightNpm * lengthM
   const stretch = (h * lengthM) / stiffnessN
-  if (low >= 0) return (h / wetWeightNpm) * (Math.asinh(v / h) - Math.asinh(low / h)) + stretch
+  if (!onBed || low >= 0) return (h / wetWeightNpm) * (Math.asinh(v / h) - Math.asinh(low / h)) + stretch
   return lengthM - v / wetWeightNpm + (h / wetWeightNpm) * Math.asinh(v / h) + stretch
 }
 
-function riseOf({ lengthM, wetWeightNpm, stiffnessN }: CatenaryProblem, h: number, v: number): number {
+function riseOf({ lengthM, wetWeightNpm, stiffnessN, onBed }: CatenaryProblem, h: number, v: number): number {
   const low = v - wetWeightNpm * lengthM
   const top = Math.hypot(1, v / h)
-  if (low >= 0)
+  if (!onBed || low >= 0)
     return (
       (h / wetWeightNpm) * (top - Math.hypot(1, low / h)) +
       (v * lengthM - (wetWeightNpm * lengthM ** 2) / 2) / stiffnessN

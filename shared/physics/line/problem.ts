@@ -48,7 +48,7 @@ export interface LineSolution {
   readonly onBottomM: number
   /** Length of rope lying on the surface. */
   readonly slackSurfaceM: number
-  /** x, z pairs from the float to the pot; x down-current from the pot, z above the bed. */
+  /** x, z pairs from the float to the pot; x down-current from the pot, z above the bed. Empty when rough. */
   readonly shape: Float64Array
   /** Loads on the rope between float and pot, for the balance of forces. */
   readonly loads: { readonly dragXN: number; readonly dragZN: number; readonly weightN: number }
@@ -68,3 +68,7 @@ export interface LineFailure {
 }
 
 export type LineResult = LineSolution | LineFailure
+
+export function failure(reason: string, residual = 0, iterations = 0): LineFailure {
+  return { state: 'failed', reason, residual, iterations, converged: false }
+}
