@@ -34,6 +34,11 @@ async function ask(page: Page, channel: string, request: unknown): Promise<unkno
   )
 }
 
+async function save(page: Page, document: Pot, revision?: string): Promise<string> {
+  const saved = await ask(page, 'pots:save', { document, ...(revision ? { revision } : {}) })
+  return (saved as { value: { revision: string } }).value.revision
+}
+
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   let app: RunningApp | undefined
   afterEach(async () => {
@@ -54,20 +59,22 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)('keeps the old pot or the new one when killed while saving', async () => {
     app = await openApp(edition)
     const { page, dataFolder } = app
-    let saved = (await ask(page, 'pots:save', { document: pot })) as { value: { revision: string } }
+    let acknowledged = -1
     const saving = (async () => {
-      for (let turn = 0; turn < 10_000; turn++)
-        saved = (await ask(page, 'pots:save', {
-          document: { ...pot, notes: `${turn} ${'x'.repeat(3000)}` },
-          revision: saved.value.revision,
-        })) as typeof saved
+      let revision = await save(page, pot)
+      for (let turn = 0; turn < 10_000; turn++) {
+        revision = await save(page, { ...pot, notes: `${turn} ${'x'.repeat(3000)}` }, revision)
+        acknowledged = turn
+      }
     })().catch(() => undefined) // the page goes away under it
-    await page.waitForTimeout(400)
+    await expect.poll(() => acknowledged, { timeout: 20_000 }).toBeGreaterThan(5)
     await app.kill()
     await saving
     const kept = JSON.parse(await readFile(join(dataFolder, 'pots', 'kept-pot.pot.json'), 'utf8')) as Pot
     expect({ ...kept, notes: undefined }).toEqual({ ...pot, notes: undefined })
-    expect(kept.notes ?? '').toMatch(/^(|\d+ x{3000})$/)
+    const [, turn, rest] = /^(\d+) (x+)$/.exec(kept.notes ?? '') ?? []
+    expect(rest).toHaveLength(3000)
+    expect(Number(turn)).toBeGreaterThanOrEqual(acknowledged)
     expect(
       (await readdir(join(dataFolder, 'pots'))).filter((name) => name.endsWith('.pot.json')),
     ).toHaveLength(1)
