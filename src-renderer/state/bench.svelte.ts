@@ -11,6 +11,7 @@ import { firstPot, freshId } from './fresh-pot'
 import { History } from './history.svelte'
 import { settings } from './settings.svelte'
 import { shelf, waters } from './shelf'
+import { today } from './today'
 
 /** How long a size stays drawn on the pot after the hand has left its slider. */
 const DIMENSION_MS = 1500
@@ -28,8 +29,8 @@ export class BenchState {
   #savedPot: Pot | undefined
   #savedSheet: Sheet | undefined
 
-  constructor(today: string) {
-    this.history = new History({ pot: firstPot(), trip: firstTrip(today), setup: firstSetup })
+  constructor(day: string) {
+    this.history = new History({ pot: firstPot(), trip: firstTrip(day), setup: firstSetup })
     this.#settled = this.history.current
     this.#savedPot = this.history.current.pot
     this.#savedSheet = this.history.current
@@ -185,4 +186,4 @@ function withoutUndefined<T extends object>(value: T): T {
   return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as T
 }
 
-export const bench = new BenchState(new Date().toLocaleDateString('sv'))
+export const bench = new BenchState(today())
