@@ -1,3 +1,4 @@
+import { ringEdgeArm } from '@shared/physics/holding/edge-arm'
 import type { Pot } from '@shared/schema/pot'
 import { footLengthM } from './frame-members'
 import { haulPoint } from './haul-point'
@@ -20,8 +21,9 @@ export interface Stance {
  * Arms of a pot standing on a flat bed, for tipping about the down-current edge.
  *
  * Ring on the bed: b = R; on n ≥ 3 feet: b = R cos(π/n); rectangle: half the short side; less the distance of the
- * centre of gravity from the middle. The rope's uplift acts at b: a pot lies any way round to the current, and b is
- * the mean for a hold at its rim and exact for legs over the middle.
+ * centre of gravity from the middle. One or two feet do not carry a pot; it then stands on its ring. The rope's
+ * uplift acts at b: a pot lies any way round to the current, and b is the mean for a hold at its rim and exact for
+ * legs over the middle.
  *
  * @source worst direction of a body on n points of support; sinkage of the edge is the bottom's, not the pot's
  */
@@ -30,9 +32,7 @@ export function stance(pot: Pot, shape: PotShape, mass: MassProperties): Stance 
   const feet = pot.body.feet
   const baseHeightM = feet > 0 ? footLengthM : 0
   const arm =
-    shape.kind === 'box'
-      ? shortSide(shape) / 2
-      : shape.baseRadiusM * (feet >= 3 ? Math.cos(Math.PI / feet) : 1)
+    shape.kind === 'box' ? shortSide(shape) / 2 : ringEdgeArm(shape.baseRadiusM, feet >= 3 ? feet : 0)
   return {
     edgeArmM: Math.max(0, arm - Math.hypot(x, y)),
     bridleHeightM: haulPoint(pot, shape).heightM + baseHeightM,

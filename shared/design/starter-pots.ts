@@ -137,7 +137,7 @@ const cone: Pot = {
   name: 'Cone with top entrance',
   body: { shape: 'cone', baseDiameterMm: 800, topDiameterMm: 420, heightMm: 400, folds: false, feet: 0 },
   frame: [
-    { role: 'base-ring', material: 'steel-galvanised', barDiameterMm: 14 },
+    { role: 'base-ring', material: 'steel-galvanised', barDiameterMm: 16 },
     { role: 'middle-ring', material: 'steel-galvanised', barDiameterMm: 8 },
     { role: 'top-ring', material: 'steel-galvanised', barDiameterMm: 8 },
     { role: 'strut', material: 'steel-galvanised', barDiameterMm: 8, count: 6 },

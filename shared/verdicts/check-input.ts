@@ -1,9 +1,10 @@
-import type { Materials } from '@shared/schema/materials'
+import type { Coefficients } from '@shared/physics/coefficients'
 import type { Verdict } from '@shared/schema/check'
+import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
-import type { Coefficients } from '@shared/physics/coefficients'
 import type { Conditions, MissingConditions } from '@shared/tides/conditions'
+import type { UnitSystem } from '@shared/units/display'
 
 /** Everything a full check needs. What is left out makes the verdicts that need it "cannot tell". */
 export interface CheckInput {
@@ -17,6 +18,8 @@ export interface CheckInput {
   /** From the fishing models, judged elsewhere. */
   readonly fishing?: Verdict
   readonly wear?: WearState
+  /** Units of the sentences; figures stay SI. Metric unless said. */
+  readonly units?: UnitSystem
 }
 
 /** What use has done to the gear, as far as the check is concerned. */

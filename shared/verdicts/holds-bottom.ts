@@ -1,0 +1,226 @@
+import { landing } from '@shared/design/plan-drag'
+import { gravity } from '@shared/physics/constants'
+import { criticalCurrents, type CriticalCurrents } from '@shared/physics/holding/critical-current'
+import { ringMassNeeded } from '@shared/physics/holding/ring-needed'
+import { standing, type Standing } from '@shared/physics/holding/standing-pot'
+import type { Figure, Finding, Verdict } from '@shared/schema/check'
+import type { Bottom } from '@shared/schema/water'
+import type { Conditions } from '@shared/tides/conditions'
+import { baseRing, ringAdvice, ringDensity } from './base-ring'
+import { depthsOver, dryingFinding } from './depths'
+import { cannotTell, isFiniteSpread, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
+import { forEachOutlook, standingIn, type Prepared } from './prepared'
+import { rangeWarnings } from './range-warnings'
+
+/** A pot solved in its strongest current, with one outlook. */
+export interface SolvedPot {
+  readonly standing: Standing
+  readonly currents: CriticalCurrents
+  readonly ringKg: number | undefined
+}
+
+/**
+ * Whether the pot stays where it was dropped at the strongest current, its rope pulling on it.
+ *
+ * Solved at low and at high water, the worse of the two, with the three outlooks: surface current at which it starts
+ * to slide and to tip against the strongest expected.
+ *
+ * @returns verdict with the figures `slideCurrentMps`, `tipCurrentMps`, `worstCurrentMps`, `slideFactor`, `tipFactor`,
+ *   `submergedWeightN`, `dragN`, `ringMassNeededKg`; cannot tell where frame, netting, rope, float, current or bottom
+ *   is not known
+ * @source shared/physics/holding
+ */
+export function holdsBottom(prepared: Prepared): Verdict {
+  const missing = missingFor(prepared)
+  const weight = prepared.mass.missing.length === 0 ? { submergedWeightN: prepared.wetWeightN } : {}
+  const { conditions } = prepared
+  if (missing.length > 0 || !conditions?.bottom)
+    return verdictOf([cannotTell('bottom:slides', 'whether it holds', joined(missing))], weight)
+  const worst = worstDepth(prepared, conditions, conditions.bottom)
+  if (worst === undefined)
+    return verdictOf(
+      [cannotTell('bottom:slides', 'whether it holds', 'water deeper than the pot is high', 'water')],
+      weight,
+    )
+  if (prepared.wetWeightN <= 0) return verdictOf([floatsAway(prepared)], weight)
+  const solved = forEachOutlook((outlook) =>
+    solvePot(prepared, outlook, worst, conditions.surfaceCurrentMps, conditions.bottom ?? 'sand'),
+  )
+  return verdictOf(findingsOf(prepared, conditions, solved), {
+    ...weight,
+    ...figuresOf(conditions, solved),
+  })
+}
+
+type Solved = Record<'cautious' | 'middle' | 'hopeful', SolvedPot>
+
+function missingFor({ input, mass, conditions, rope }: Prepared): string[] {
+  const missing = [...mass.missing]
+  if (input.trip?.tiedOff !== true) {
+    if (!input.pot.rope) missing.push('the rope')
+    else if (!rope) missing.push('the weight of the rope')
+    if (!input.pot.float) missing.push('the float')
+  }
+  if (!conditions)
+    missing.push(input.conditions && 'missing' in input.conditions ? input.conditions.missing : 'the current')
+  else if (!conditions.bottom) missing.push('the bottom')
+  return missing
+}
+
+/** Of low and high water, the one at which the middle outlook leaves less to spare. */
+export function worstDepth(prepared: Prepared, conditions: Conditions, bottom: Bottom): number | undefined {
+  const depths = depthsOver(prepared, conditions)
+  if (!depths) return undefined
+  if (depths.highM - depths.lowM < 0.05) return depths.highM
+  const factorAt = (depthM: number) => {
+    const { slideFactor, tipFactor } = standing(
+      standingIn(prepared, 'middle', depthM, Math.max(conditions.surfaceCurrentMps, 0.05), bottom),
+      'rough',
+    )
+    return Math.min(slideFactor, tipFactor)
+  }
+  return factorAt(depths.lowM) < factorAt(depths.highM) ? depths.lowM : depths.highM
+}
+
+function solvePot(
+  prepared: Prepared,
+  outlook: 'cautious' | 'middle' | 'hopeful',
+  depthM: number,
+  currentMps: number,
+  bottom: Bottom,
+): SolvedPot {
+  const pot = standingIn(prepared, outlook, depthM, currentMps, bottom)
+  const now = standing(pot, 'rough')
+  const ring = ringMassNeeded(now.hold, 1, ringDensity(prepared), prepared.waterDensity, gravity)
+  return { standing: now, currents: criticalCurrents(pot), ringKg: ring?.addedMassKg }
+}
+
+function figuresOf(conditions: Conditions, solved: Solved): Record<string, Figure> {
+  const ring = spreadOf(solved, (pot) => pot.ringKg ?? Number.NaN)
+  return {
+    slideCurrentMps: spreadOf(solved, (pot) => pot.currents.slide.currentMps),
+    tipCurrentMps: spreadOf(solved, (pot) => pot.currents.tip.currentMps),
+    worstCurrentMps: conditions.surfaceCurrentMps,
+    slideFactor: spreadOf(solved, (pot) => pot.standing.slideFactor),
+    tipFactor: spreadOf(solved, (pot) => pot.standing.tipFactor),
+    dragN: spreadOf(solved, (pot) => pot.standing.drag.dragN),
+    ...(isFiniteSpread(ring) ? { ringMassNeededKg: ring } : {}),
+  }
+}
+
+function findingsOf(prepared: Prepared, conditions: Conditions, solved: Solved): Finding[] {
+  return [
+    movement(prepared, conditions, solved, 'slide'),
+    movement(prepared, conditions, solved, 'tip'),
+    ...lineFailure(solved),
+    ...landsBaseDown(prepared),
+    ...dryingFinding(prepared, conditions),
+    ...rangeWarnings(prepared, conditions),
+    ...tiedOff(prepared),
+  ]
+}
+
+const verbs = {
+  slide: { rule: 'bottom:slides', does: 'Slides', todo: 'slide' },
+  tip: { rule: 'bottom:tips', does: 'Tips over', todo: 'tip over' },
+} as const
+
+function movement(prepared: Prepared, conditions: Conditions, solved: Solved, how: 'slide' | 'tip'): Finding {
+  const { words } = prepared
+  const worst = conditions.surfaceCurrentMps
+  const limit = spreadOf(solved, (pot) => pot.currents[how].currentMps)
+  // The factor at the current itself decides; the critical current is only found to a tolerance.
+  const stays = (pot: SolvedPot) => (how === 'slide' ? pot.standing.slideFactor : pot.standing.tipFactor) >= 1
+  const state = stateOver({
+    cautious: stays(solved.cautious),
+    middle: stays(solved.middle),
+    hopeful: stays(solved.hopeful),
+  })
+  const { rule, does, todo } = verbs[how]
+  const here = `the strongest current here is ${words.bare(worst, 'm/s')}`
+  const sentence = {
+    fails: `${does} at ${words.with(limit.mid, 'm/s')}; ${here}.${ringAdvice(prepared, solved.middle.ringKg)}`,
+    close: `May ${todo} from ${words.with(limit.low, 'm/s')}, likely ${words.bare(limit.mid, 'm/s')}; ${here}.${ringAdvice(prepared, solved.cautious.ringKg, 'sure')}`,
+    holds: solved.middle.currents[how].beyond
+      ? `Does not ${todo} in any current that was tried.`
+      : `Does not ${todo} below ${words.with(limit.low, 'm/s')}; ${here}.`,
+  }
+  return {
+    rule,
+    state,
+    part: baseRing(prepared) ? 'base-ring' : 'body',
+    what: sentence[state],
+    actual: limit.mid,
+    limit: worst,
+    margin: limit.mid - worst,
+    unit: 'm/s',
+    standing: 'engineering',
+    source: sources.holding,
+  }
+}
+
+function lineFailure(solved: Solved): Finding[] {
+  const line = solved.middle.standing.line
+  if (line?.state !== 'failed') return []
+  return [
+    {
+      rule: 'bottom:rope-pull',
+      state: 'cannot-tell',
+      part: 'rope',
+      what: `The pull of the rope is not counted: it could not be solved. ${line.reason}`,
+      missing: 'the pull of the rope',
+      standing: 'engineering',
+      source: sources.line,
+    },
+  ]
+}
+
+function landsBaseDown(prepared: Prepared): Finding[] {
+  const { input, mass, waterDensity, words } = prepared
+  const fall = landing(input.pot, input.materials, mass, waterDensity)
+  if (!fall) return []
+  return [
+    {
+      rule: 'bottom:lands',
+      state: fall.landsBaseDown ? 'holds' : 'close',
+      part: 'body',
+      what: fall.landsBaseDown
+        ? `Sinks base down at about ${words.with(fall.speedMps, 'm/s')}.`
+        : 'May turn over on its way down: its weight sits high. A heavier base ring keeps it base down.',
+      actual: fall.rightingArmM,
+      limit: 0,
+      margin: fall.rightingArmM,
+      unit: 'm',
+      standing: 'engineering',
+      source: sources.size,
+    },
+  ]
+}
+
+function floatsAway({ wetWeightN, words }: Prepared): Finding {
+  return {
+    rule: 'bottom:slides',
+    state: 'fails',
+    part: 'body',
+    what: `The pot floats: it weighs ${words.with(wetWeightN, 'N')} in the water.`,
+    actual: wetWeightN,
+    limit: 0,
+    margin: wetWeightN,
+    unit: 'N',
+    standing: 'engineering',
+    source: sources.size,
+  }
+}
+
+function tiedOff({ input }: Prepared): Finding[] {
+  if (input.trip?.tiedOff !== true) return []
+  return [
+    {
+      rule: 'bottom:tied-off',
+      state: 'holds',
+      part: 'rope',
+      what: 'Tied to something fixed, so no float pulls on it. The rope must not come tight.',
+      standing: 'engineering',
+    },
+  ]
+}

@@ -1,0 +1,50 @@
+import { nettingSolidity } from '@shared/design/solidity'
+import { screenRange } from '@shared/physics/netting/screen'
+import { isWithin } from '@shared/physics/netting/screen-coefficient'
+import type { Finding } from '@shared/schema/check'
+import type { Conditions } from '@shared/tides/conditions'
+import { sources } from './judging'
+import { growthOf, type Prepared } from './prepared'
+
+// Drag of netting was measured up to about this speed [m/s].
+const testedCurrentMps = 1
+
+/** Where a model is used outside the range it was measured in; these warn and do not change a verdict. */
+export function rangeWarnings(prepared: Prepared, conditions: Conditions): Finding[] {
+  const { input, words } = prepared
+  const warnings: Finding[] = []
+  if (input.pot.netting) {
+    const range = screenRange('aarsnes')
+    const solidity = nettingSolidity(input.pot.netting, growthOf(prepared, prepared.sets.middle))
+    if (!isWithin(range, solidity))
+      warnings.push({
+        rule: 'range:solidity',
+        state: 'holds',
+        part: 'netting',
+        what:
+          solidity < range.least
+            ? `The netting is more open (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${range.least} to ${range.most}).`
+            : `The netting is denser (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${range.least} to ${range.most}).`,
+        actual: solidity,
+        limit: solidity < range.least ? range.least : range.most,
+        margin: solidity < range.least ? solidity - range.least : range.most - solidity,
+        unit: '1',
+        standing: 'engineering',
+        source: sources.holding,
+      })
+  }
+  if (conditions.surfaceCurrentMps > testedCurrentMps)
+    warnings.push({
+      rule: 'range:current',
+      state: 'holds',
+      part: 'water',
+      what: `Drag of netting was measured up to about ${words.with(testedCurrentMps, 'm/s')}; here it is carried further.`,
+      actual: conditions.surfaceCurrentMps,
+      limit: testedCurrentMps,
+      margin: testedCurrentMps - conditions.surfaceCurrentMps,
+      unit: 'm/s',
+      standing: 'engineering',
+      source: sources.holding,
+    })
+  return warnings
+}
