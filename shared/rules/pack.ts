@@ -125,7 +125,8 @@ function* references(pack: RulePack): Generator<Problem> {
     if (source !== undefined)
       yield { path: `${path}.sources`, says: `names source ${source}, which is not listed` }
     const zone = named.find((id) => !zones.has(id))
-    if (zone !== undefined)
+    // Rules laid over a shipped pack may name its zones; they are held against them once merged.
+    if (zone !== undefined && pack.over === undefined)
       yield { path: `${path}.zones`, says: `names the zone ${zone}, which is not listed` }
   }
 }

@@ -136,6 +136,8 @@ export const RulePackSchema = v.strictObject({
   note: v.optional(longText),
   /** Made or changed by the user, not shipped. */
   own: v.optional(v.boolean()),
+  /** Only the user's own rules, laid over the shipped pack: same ids stand in for shipped ones, others are added. */
+  over: v.optional(v.literal('built-in')),
   zones: v.array(zone),
   sources: v.pipe(v.array(source), v.minLength(1, 'must name a source')),
   rules: v.array(rule),

@@ -1,9 +1,9 @@
-import { builtInPacks } from './built-in-packs'
+import { packFiles } from '@shared/rules/packs'
 
 /** Hosts of every source that the shipped rules cite; only pages there are opened from the desktop edition. */
 export function citedHosts(): ReadonlySet<string> {
   const hosts = new Set<string>()
-  for (const pack of builtInPacks.values()) collectHosts(pack, hosts)
+  for (const pack of packFiles.values()) collectHosts(pack, hosts)
   return hosts
 }
 

@@ -1,0 +1,144 @@
+import type { Check } from '@shared/schema/rule-check'
+import type { Rule, RulePack } from '@shared/schema/rule-pack'
+import type { Species } from '@shared/schema/rule-species'
+import { err, ok, type Result } from '@shared/units/result'
+import { parsePack } from './pack'
+import { withFigure } from './figures'
+
+/*
+ * The user's own rules, laid over a shipped pack so that updates to the rest still come through. A rule with a
+ * shipped id stands in for that rule and says since when and why; any other is added.
+ */
+
+/** An own pack with nothing in it yet, for a shipped one. */
+export function emptyOwnPack(base: RulePack, today: string): RulePack {
+  return {
+    format: 'potwright/rules',
+    version: 1,
+    region: base.region,
+    name: base.name,
+    authority: base.authority,
+    checkedOn: today.slice(0, 10),
+    own: true,
+    over: 'built-in',
+    zones: [],
+    sources: [{ title: 'Your own note', kind: 'secondary', date: today.slice(0, 10) }],
+    rules: [],
+    notFound: [],
+    species: [],
+  }
+}
+
+export interface Shadow {
+  readonly ruleId: string
+  /** One figure of the check, by its place (see `figuresOf`), or a whole check in its place. */
+  readonly change: { readonly path: string; readonly value: number } | { readonly check: Check }
+  readonly says?: string
+  readonly date: string
+  readonly note?: string
+}
+
+/**
+ * Puts the user's value in place of a shipped one: "I checked this on 3 December: the limit is …".
+ *
+ * @param own    the user's pack over this one
+ * @param base   the shipped pack
+ * @param shadow which rule, what it says now, when that was checked, and a note
+ * @returns the user's pack with the shadow in it, or why it cannot be
+ */
+export function withShadow(own: RulePack, base: RulePack, shadow: Shadow): Result<RulePack> {
+  const rule = base.rules.find((one) => one.id === shadow.ruleId)
+  if (!rule)
+    return err({
+      code: 'not_found',
+      message: `There is no rule ${shadow.ruleId} in ${base.name}.`,
+      path: 'ruleId',
+    })
+  const current = rule.check ?? rule.readings?.find((reading) => reading.check)?.check
+  const check =
+    'check' in shadow.change
+      ? shadow.change.check
+      : current && withFigure(current, shadow.change.path, shadow.change.value)
+  if (!check)
+    return err({
+      code: 'invalid',
+      message: 'This rule is only read, so there is no figure to put in its place. Nothing was changed.',
+      path: 'change',
+    })
+  const mine: Rule = {
+    ...withoutWay(rule),
+    check,
+    says: shadow.says ?? rule.says,
+    confidence: 'read',
+    sources: [0],
+    user: {
+      date: shadow.date,
+      replaces: rule.says,
+      ...(shadow.note === undefined ? {} : { note: shadow.note }),
+    },
+  }
+  const next = { ...own, rules: [...own.rules.filter((one) => one.id !== rule.id), mine] }
+  const read = parsePack(next)
+  return read.ok ? ok(next) : read
+}
+
+/** A rule without the way it is told, for another to be put in. */
+function withoutWay(rule: Rule): Omit<Rule, 'check' | 'readings' | 'shown'> {
+  const kept = { ...rule }
+  delete kept.check
+  delete kept.readings
+  delete kept.shown
+  return kept
+}
+
+/** The user's pack without one of its rules; a shipped rule of that id comes back into use. */
+export function withoutRule(own: RulePack, ruleId: string): RulePack {
+  return { ...own, rules: own.rules.filter((rule) => rule.id !== ruleId) }
+}
+
+/**
+ * The rules in use: the shipped pack with the user's laid over it, each of theirs marked. A whole pack of the
+ * user's stands in for the shipped one.
+ *
+ * @param base the shipped pack, where there is one
+ * @param own  the user's
+ * @returns the pack to judge by, or what does not fit together
+ */
+export function inUse(base: RulePack | undefined, own: RulePack): Result<RulePack> {
+  if (own.over === undefined || !base) return ok({ ...own, own: true })
+  const shift = base.sources.length
+  const rules = own.rules.map((rule) => marked(rule, own.checkedOn, shift))
+  const species = own.species.map((one) => moved(one, shift))
+  const merged: RulePack = {
+    ...base,
+    zones: [...base.zones, ...own.zones.filter((zone) => !base.zones.some((one) => one.id === zone.id))],
+    sources: [...base.sources, ...own.sources],
+    rules: laidOver(base.rules, rules),
+    species: laidOver(base.species, species),
+    // What the user found is no longer not found.
+    notFound: base.notFound.filter((gap) => !rules.some((rule) => rule.id === gap.id)),
+  }
+  return parsePack(merged)
+}
+
+function laidOver<T extends { readonly id: string }>(base: readonly T[], own: readonly T[]): T[] {
+  const mine = new Map(own.map((one) => [one.id, one]))
+  const replaced = base.map((one) => mine.get(one.id) ?? one)
+  return [...replaced, ...own.filter((one) => !base.some((other) => other.id === one.id))]
+}
+
+function marked(rule: Rule, date: string, shift: number): Rule {
+  return { ...rule, sources: rule.sources.map((index) => index + shift), user: rule.user ?? { date } }
+}
+
+const shifted = <T extends { readonly sources?: number[] | undefined }>(part: T, shift: number): T =>
+  part.sources ? { ...part, sources: part.sources.map((index) => index + shift) } : part
+
+function moved(one: Species, shift: number): Species {
+  return {
+    ...shifted(one, shift),
+    measure: shifted(one.measure, shift),
+    sizes: one.sizes.map((size) => shifted(size, shift)),
+    bags: one.bags.map((bag) => shifted(bag, shift)),
+  }
+}
