@@ -17,7 +17,8 @@ export async function readInput<T>(path: string, kind: DocumentKind<T>, terminal
   return read.value
 }
 
-async function textOf(path: string, terminal: Terminal): Promise<string> {
+/** The text of a file, or of standard input for `-`. */
+export async function textOf(path: string, terminal: Terminal): Promise<string> {
   if (path === '-') return terminal.readStandardInput()
   try {
     return await readFile(path, 'utf8')

@@ -60,8 +60,8 @@ export function tideJson(
 }
 
 const windowsJson = ({ holds, shows, both, set, haul, holdsThroughout }: PotWindows) => ({
-  holds: holds.map(span),
-  shows: shows.map(span),
+  holds: holds?.map(span),
+  shows: shows?.map(span),
   both: both.map(span),
   set: set && workJson(set),
   haul: haul && workJson(haul),

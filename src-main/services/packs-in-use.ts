@@ -1,0 +1,45 @@
+import type { PackFolder, PackJson, PackProblem } from '@main/storage/pack-folder'
+import { inUse } from '@shared/rules/own-rules'
+import { parsePack } from '@shared/rules/pack'
+import { packFiles, readPacks } from '@shared/rules/packs'
+import type { RulePack } from '@shared/schema/rule-pack'
+import type { Result } from '@shared/units/result'
+
+export interface PackInUse {
+  readonly region: string
+  readonly owner: 'built-in' | 'user'
+  readonly pack: RulePack
+  readonly own?: PackJson
+  readonly builtIn?: RulePack
+}
+
+// Shipped packs are read once: they do not change while the program runs.
+let shipped: ReadonlyMap<string, RulePack> | undefined
+
+/** The packs to judge by, by region, and the user's files that cannot be used. */
+export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[]; problems: PackProblem[] }> {
+  shipped ??= readPacks()
+  const { packs: mine, problems } = await own.all()
+  const packs: PackInUse[] = []
+  for (const region of [...new Set([...packFiles.keys(), ...mine.keys()])].sort()) {
+    const builtIn = shipped.get(region)
+    const ownPack = mine.get(region)
+    const merged = ownPack && laidOver(builtIn, ownPack)
+    if (merged && !merged.ok) problems.push({ file: `${region}.rules.json`, message: merged.error.message })
+    const pack = merged?.ok ? merged.value : builtIn
+    if (pack)
+      packs.push({
+        region,
+        owner: merged?.ok ? 'user' : 'built-in',
+        pack,
+        ...(ownPack ? { own: ownPack } : {}),
+        ...(builtIn ? { builtIn } : {}),
+      })
+  }
+  return { packs, problems }
+}
+
+function laidOver(builtIn: RulePack | undefined, own: PackJson): Result<RulePack> {
+  const read = parsePack(own)
+  return read.ok ? inUse(builtIn, read.value) : read
+}
