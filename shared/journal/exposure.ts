@@ -34,9 +34,11 @@ export function exposureAt(part: PartState, pot: PotState, atMs: number): Exposu
 export function partUseAt(part: PartState, pot: PotState, nowMs: number): PartUse {
   const { kind, material, diameterMm, zincUm } = part.part
   return {
-    ...{ kind, now: exposureAt(part, pot, nowMs), inspections: part.inspections },
-    ...(material === undefined ? {} : { material }),
-    ...(diameterMm === undefined ? {} : { diameterMm }),
-    ...(zincUm === undefined ? {} : { zincUm }),
+    kind,
+    material,
+    diameterMm,
+    zincUm,
+    now: exposureAt(part, pot, nowMs),
+    inspections: part.inspections,
   }
 }

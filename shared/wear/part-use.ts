@@ -27,9 +27,9 @@ export interface Inspection {
 /** A part as the wear models see it. */
 export interface PartUse {
   readonly kind: PartKind
-  readonly material?: string
-  readonly diameterMm?: number
-  readonly zincUm?: number
+  readonly material?: string | undefined
+  readonly diameterMm?: number | undefined
+  readonly zincUm?: number | undefined
   readonly now: Exposure
   /** Oldest first. */
   readonly inspections: readonly Inspection[]

@@ -1,0 +1,59 @@
+import type { LockerState } from '@shared/journal/locker-state'
+import type { DueItem } from './due'
+import type { LockerContext } from './locker-lives'
+import { partCost, type PartCost } from './plan-cost'
+
+/** What to do first on a budget. */
+export interface BudgetPlan {
+  readonly first: readonly { readonly item: DueItem; readonly cost?: PartCost }[]
+  readonly later: readonly { readonly item: DueItem; readonly cost?: PartCost }[]
+  readonly spent: number
+}
+
+/**
+ * Orders what is to be replaced by what it spares for the money, and fills a budget from the top.
+ *
+ * Release cord comes first, for a lost pot without it goes on fishing; then the most spared a unit of money. What
+ * has no price cannot be weighed and comes last.
+ *
+ * @param due     the things to do
+ * @param budget  money to spend, ≥ 0
+ * @param state   the locker
+ * @param context months ahead and figures
+ * @returns what fits the budget, what does not, and the sum
+ */
+export function onBudget(
+  due: readonly DueItem[],
+  budget: number,
+  state: LockerState,
+  context: LockerContext,
+): BudgetPlan {
+  const weighed = due
+    .filter((item) => item.action === 'replace')
+    .map((item) => {
+      const cost = item.report && partCost(item.report, state, context)
+      return { item, ...(cost ? { cost } : {}) }
+    })
+    .sort((a, b) => rank(b) - rank(a))
+  const first: typeof weighed = []
+  const later: typeof weighed = []
+  let spent = 0
+  for (const entry of weighed) {
+    const planned = entry.cost?.planned ?? priceOfCord(entry.item)
+    if (planned !== undefined && spent + planned <= budget) {
+      first.push(entry)
+      spent += planned
+    } else later.push(entry)
+  }
+  return { first, later, spent }
+}
+
+function rank({ item, cost }: { item: DueItem; cost?: PartCost }): number {
+  if (item.report?.part.part.kind === 'release-cord') return Infinity
+  return cost ? cost.spared / Math.max(cost.planned, 0.01) : -1
+}
+
+/** Cord has no chance of failure to weigh, but what was paid for it is known. */
+function priceOfCord(item: DueItem): number | undefined {
+  return item.report?.part.part.kind === 'release-cord' ? item.report.part.part.cost : undefined
+}

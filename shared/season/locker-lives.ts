@@ -1,0 +1,95 @@
+import { partUseAt } from '@shared/journal/exposure'
+import type { LockerState, PartState, PotState } from '@shared/journal/locker-state'
+import { wetDaysAt } from '@shared/journal/passage'
+import { sunAt, type WearAssumptions } from '@shared/wear/assumptions'
+import { foulingFactor } from '@shared/wear/fouling'
+import type { PartLife } from '@shared/wear/judgement'
+import { partLife } from '@shared/wear/part-life'
+import type { Exposure } from '@shared/wear/part-use'
+import { likeness, ownBelief, ownLives } from './own-lives'
+
+/** What the judgement of a whole locker depends on. */
+export interface LockerContext {
+  readonly nowMs: number
+  readonly sheet: WearAssumptions
+  /** Months that the gear must last, as the season ahead. */
+  readonly aheadMonths: number
+  /** Places fished, by id. */
+  readonly waters?: Readonly<
+    Record<string, { readonly temperatureC?: number | undefined; readonly latitudeDeg?: number | undefined }>
+  >
+  /** Share of its strength that the rope of a design must keep, by design, from its load. */
+  readonly requiredShare?: Readonly<Record<string, number>>
+}
+
+/** A fitted part with what it has been through and how it stands. */
+export interface PartReport {
+  readonly part: PartState
+  readonly pot: PotState
+  readonly use: Exposure
+  readonly life: PartLife
+}
+
+/**
+ * How every fitted part of every pot in use stands.
+ *
+ * @param state   the locker
+ * @param context time, figures and places
+ * @returns reports in the order of the pots' numbers as kept
+ */
+export function lockerLives(state: LockerState, context: LockerContext): PartReport[] {
+  const lives = ownLives(state, context.sheet, context.nowMs)
+  return Object.values(state.pots)
+    .filter((pot) => pot.status !== 'retired' && pot.status !== 'lost')
+    .flatMap((pot) => {
+      const water = pot.water === undefined ? undefined : context.waters?.[pot.water]
+      const sheet = sheetAt(context.sheet, water?.latitudeDeg)
+      const waterC = pot.temperatureC ?? water?.temperatureC
+      const requiredShare = context.requiredShare?.[pot.design]
+      return pot.parts.flatMap((id): PartReport[] => {
+        const part = state.parts[id]
+        if (!part) return []
+        const use = partUseAt(part, pot, context.nowMs)
+        const life = partLife(use, {
+          sheet,
+          aheadMonths: context.aheadMonths,
+          belief: ownBelief(part, lives.get(likeness(part))?.record, sheet),
+          ...(waterC === undefined ? {} : { waterC }),
+          ...(requiredShare === undefined ? {} : { requiredShare }),
+        })
+        return [{ part, pot, use: use.now, life }]
+      })
+    })
+}
+
+/** The sheet with the sun of a place, unless the user set it. */
+function sheetAt(sheet: WearAssumptions, latitudeDeg: number | undefined): WearAssumptions {
+  const sun = sheet.sunKlyPerYear
+  if (latitudeDeg === undefined || sun.standing === 'user') return sheet
+  return { ...sheet, sunKlyPerYear: { ...sun, value: sunAt(latitudeDeg) } }
+}
+
+/** What wear changes in a check of the pot: the rope's strength left and the growth on the netting. */
+export function wearOfPot(
+  reports: readonly PartReport[],
+  pot: PotState,
+  nowMs: number,
+  temperatureC?: number,
+): { ropeStrengthLeft?: number; foulingFactor: number } {
+  const own = reports.filter((report) => report.pot.id === pot.id)
+  const strengths = own.flatMap(({ part, life }) =>
+    part.part.kind === 'rope' && life.strengthLeft ? [life.strengthLeft.mid] : [],
+  )
+  const wire = own.some(
+    ({ part }) => part.part.kind === 'netting' && (part.part.material ?? '').startsWith('wire'),
+  )
+  const growth = foulingFactor(
+    wetDaysAt(pot, nowMs),
+    wire ? 'wire' : 'thin-twine',
+    pot.temperatureC ?? temperatureC,
+  )
+  return {
+    ...(strengths.length > 0 ? { ropeStrengthLeft: Math.min(...strengths) } : {}),
+    foulingFactor: growth,
+  }
+}
