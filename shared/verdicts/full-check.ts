@@ -1,0 +1,63 @@
+import { massProperties } from '@shared/design/mass-properties'
+import { landing } from '@shared/design/plan-drag'
+import { fishes } from '@shared/fishing/fishes'
+import { seaWaterDensity } from '@shared/physics/constants'
+import { judge } from '@shared/rules/judge'
+import type { Check, Verdict } from '@shared/schema/check'
+import type { RulePack } from '@shared/schema/rule-pack'
+import type { Trip } from '@shared/schema/trip'
+import type { Water } from '@shared/schema/water'
+import { conditionsAt } from '@shared/tides/conditions'
+import { checkPot, type CheckInput } from './check-pot'
+import { cannotTell, verdictOf } from './judging'
+import { legalSizes } from './legal-sizes'
+
+/** A design with everything that may be known about where and how it is fished. */
+export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' | 'fishing'> {
+  readonly water?: Water | undefined
+  /** From stations, where the water uses them. */
+  readonly predicted?: Parameters<typeof conditionsAt>[1]
+  /** Rules of the trip's region; left out where there are none. */
+  readonly pack?: RulePack | undefined
+  /** Today, for rules that started in the past where the trip has no date. */
+  readonly today?: string | undefined
+}
+
+/**
+ * All six verdicts together: the models, the rules of the region and how it fishes. One way of asking, so that the
+ * Bench, the Match and the command line never differ.
+ *
+ * @param input design, tables and coefficients; the trip, the water and the rules where they are known
+ * @returns the check; what is not known is "cannot tell" with what is missing
+ */
+export function fullCheck(input: FullCheckInput): Check {
+  const { water, predicted, pack, today, ...known } = input
+  return checkPot({
+    ...known,
+    ...(water ? { conditions: conditionsAt(water, predicted) } : {}),
+    legal: legalVerdict(input.pot, known.trip, water, pack, today),
+    fishing: fishingVerdict(input, pack),
+  })
+}
+
+function legalVerdict(
+  pot: CheckInput['pot'],
+  trip: Trip | undefined,
+  water: Water | undefined,
+  pack: RulePack | undefined,
+  now: string | undefined,
+): Verdict {
+  if (pack) return judge(pack, { pot, trip, water, now })
+  const missing = trip?.region === undefined ? 'the region' : `rules for ${trip.region}`
+  return verdictOf([cannotTell('legal:region', 'whether it is legal', missing, 'trip')])
+}
+
+function fishingVerdict({ pot, materials, trip }: FullCheckInput, pack: RulePack | undefined): Verdict {
+  const fall = landing(pot, materials, massProperties(pot, materials), seaWaterDensity)
+  return fishes({
+    pot,
+    ...(trip ? { trip } : {}),
+    ...(pack && trip ? { legalSizes: legalSizes(pack, trip) } : {}),
+    ...(fall ? { landsBaseDown: fall.landsBaseDown } : {}),
+  })
+}

@@ -1,0 +1,39 @@
+import type { LegalSize } from '@shared/fishing/legal-size'
+import type { CrabMeasure } from '@shared/fishing/species'
+import { gaugeEntries } from '@shared/rules/gauge'
+import type { RulePack } from '@shared/schema/rule-pack'
+import type { MeasureMethod } from '@shared/schema/rule-species'
+import { toBase } from '@shared/schema/rule-units'
+import type { Trip } from '@shared/schema/trip'
+
+/** How a rule's way of measuring is spoken of in the models; ways that no proportions are known for are left out. */
+const measures: Partial<Record<MeasureMethod, CrabMeasure>> = {
+  'width-tip-to-tip': 'tip-to-tip',
+  'width-notch-to-notch': 'notch-to-notch',
+  'width-points-out': 'tip-to-tip',
+  'width-points-in': 'inside-points',
+  'width-widest': 'greatest-width',
+  'width-base-of-spines': 'notch-to-notch',
+  'length-notch-to-rear': 'length',
+  'length-front-to-rear': 'length',
+}
+
+/**
+ * The least legal size of each crab that a trip is after, as the region's rules take it [mm].
+ *
+ * Where the limit differs by sex, zone or date that the trip leaves open, the smallest is taken: an entrance that
+ * lets the largest in and a gap that lets out nothing legal are judged by it.
+ *
+ * @param pack the region's rules
+ * @param trip species, and zone and date where they are known
+ * @returns one entry a species that has a minimum size and a way of measuring that the models know
+ */
+export function legalSizes(pack: RulePack, trip: Trip): LegalSize[] {
+  const sought = trip.species ?? []
+  return gaugeEntries(pack, trip).flatMap(({ species, sizes }) => {
+    const measure = measures[species.measure.method]
+    const least = sizes.flatMap(({ min, unit }) => (min === undefined ? [] : [toBase(min, unit)]))
+    if (!sought.includes(species.slug) || !measure || least.length === 0) return []
+    return [{ species: species.slug, measure, sizeMm: Math.min(...least) }]
+  })
+}
