@@ -32,7 +32,10 @@ export class LineBalance {
     this.problem = problem
     this.#accuracy = accuracy
     this.buoyancyN = netBuoyancy(problem.float, waterDensity)
-    const clumps = problem.clumps.reduce((sum, clump) => sum + Math.abs(clump.wetWeightN), 0)
+    const clumps = problem.clumps.reduce(
+      (sum, clump) => sum + (clump.atFromFloatM < ropeLengthM ? Math.abs(clump.wetWeightN) : 0),
+      0,
+    )
     const weights = Math.abs(problem.ropeWetWeightNpm) * ropeLengthM + clumps
     const area = problem.cdn * ropeDiameterM * ropeLengthM + sunkDragArea(problem.float)
     const drag = 0.5 * waterDensity * area * surfaceCurrentMps ** 2
@@ -90,8 +93,9 @@ export class LineBalance {
     const whole = to - from
     if (this.#surfaceMps > 0) {
       const coarse = (q: number) => this.#miss(hanging(q), { tolerance: coarseStep })
-      const near = brentRoot(coarse, from, to, { tolerance: 1e-4 * whole })
-      if (this.#accuracy === 'rough') return { ...near, isLast: false }
+      const isRough = this.#accuracy === 'rough'
+      const near = brentRoot(coarse, from, to, { tolerance: (isRough ? 1e-6 : 1e-4) * whole })
+      if (isRough) return { ...near, isLast: false }
       const polished = polishedRoot(fine, near.root, from, to)
       if (polished) return { ...polished, isLast: true }
     }
@@ -169,7 +173,7 @@ export class LineBalance {
       offsetM,
       tensionMaxN: rope.tensionMaxN,
       onBottomM: rope.groundedM,
-      slackSurfaceM: slackM + lengthAbove(shape, depthM),
+      slackSurfaceM: Math.min(ropeLengthM, slackM + lengthAbove(shape, depthM)),
       shape: pointsFromPot(shape, slackM, offsetM, depthM),
       loads: {
         dragXN: rope.dragXN + this.rope.slope.surfaceDrag() * slackM,

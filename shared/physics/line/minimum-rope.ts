@@ -18,7 +18,12 @@ export const longestRopeM = 1000
  * @source balance of rope and float (see `solveLine`)
  */
 export function minimumRope(problem: LineProblem, share: number): number | undefined {
-  const endless = { ...problem, ropeLengthM: longestRopeM }
-  if (unsolvable(endless) !== undefined) return undefined
-  return new LineBalance(endless).lengthUnder(share)
+  const near = lengthWithin(problem, share, longestRopeM)
+  // The first pass works to a share of the longest rope; the second, to a share of the rope itself.
+  return near === undefined ? undefined : lengthWithin(problem, share, Math.min(longestRopeM, 1.1 * near))
+}
+
+function lengthWithin(problem: LineProblem, share: number, mostM: number): number | undefined {
+  const endless = { ...problem, ropeLengthM: mostM }
+  return unsolvable(endless) === undefined ? new LineBalance(endless).lengthUnder(share) : undefined
 }
