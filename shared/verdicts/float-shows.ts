@@ -84,14 +84,19 @@ function solveRope(
   if (high.state === 'failed') return high.reason
   const low = depths.lowM < depths.highM ? solveLine(shallow, 'rough') : high
   const byBuoyancy = minimumRope(problem, 1 / set.floatReserve)
+  const buoyancyN = netBuoyancy(problem.float, problem.waterDensity)
   const waveM = conditions.waves?.heightM ?? 0
   const byDepth = depths.highM + waveM / 2 + set.handlingRope - prepared.stance.bridleHeightM
   return {
     high,
     low: low.state === 'failed' ? undefined : low,
-    buoyancyN: netBuoyancy(problem.float, problem.waterDensity),
+    buoyancyN,
     reserve: set.floatReserve,
-    pullUnder: pullUnderCurrent(problem),
+    pullUnder: pullUnderCurrent(problem, 1, {
+      // The rope's loads grow nearly with the square of the current.
+      near: conditions.surfaceCurrentMps * Math.sqrt(buoyancyN / Math.max(high.verticalN, 1e-3)),
+      tolerance: 1e-3,
+    }),
     minimumRopeM: byBuoyancy === undefined ? Number.NaN : Math.max(byDepth, byBuoyancy),
   }
 }

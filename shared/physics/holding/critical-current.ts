@@ -11,14 +11,13 @@ export interface CriticalCurrents {
 }
 
 const tolerance = 1e-3
-const narrow = 0.08
 
 /**
  * Surface currents at which a pot starts to slide and to tip, with the rope's pull solved at each of them.
  *
  * Loads grow nearly with U², so the root of load over what holds runs nearly straight in U: from the current at hand
- * the two currents where it is 1 are bracketed by that line and closed by it, or with Brent's method where the bracket
- * is wide, sharing every solve. Waves stay as they are.
+ * the two currents where it is 1 are bracketed by that line and closed with Brent's method, sharing every solve. Waves
+ * stay as they are.
  *
  * @param pot pot, rope and water; its own current is where the search starts
  * @returns surface speeds [m/s] to about 0.1 %; 0 where it moves in still water, `beyond` where it stays up to 8 m/s
@@ -73,6 +72,10 @@ function limitOf(loadAt: (currentMps: number) => number, start: number): Current
     guess = Math.min(strongestCurrentMps, (guess * past) / (1 + point.excess))
   }
   const endValues = [below.excess, above.excess] as const
-  const found = brentRoot(excess, below.u, above.u, { endValues, tolerance: tolerance * above.u })
+  const found = brentRoot(excess, below.u, above.u, {
+    endValues,
+    tolerance: tolerance * above.u,
+    residualTolerance: tolerance / 2,
+  })
   return { currentMps: found.root, beyond: false, converged: found.converged }
 }
