@@ -32,15 +32,9 @@ export const isDecided =
 /** All must hold: a failure decides, then what is not known; the narrowest margin speaks for the rest. */
 export function allOf(outcomes: readonly Outcome[], part: PartName): Outcome {
   const failed = outcomes.filter(isDecided('fails'))
-  if (failed.length > 0)
-    return withSays(
-      worst(failed),
-      failed.map((outcome) => outcome.says),
-    )
-  const unknown = unknownOf(outcomes, part)
-  if (unknown) return unknown
-  const held = outcomes.filter(isDecided('holds'))
-  return held.length > 0 ? worst(held) : { state: 'absent', part }
+  const failure = worst(failed)
+  if (failure) return withSays(failure, failed)
+  return unknownOf(outcomes, part) ?? worst(outcomes.filter(isDecided('holds'))) ?? { state: 'absent', part }
 }
 
 /** One must hold: the first that does decides, then what is not known; else the nearest miss speaks. */
@@ -78,19 +72,28 @@ export function relativeMargin(outcome: { margin?: number | undefined; limit?: u
   return outcome.margin / Math.max(limit, 1)
 }
 
-const worst = (decided: readonly Decided[]) =>
-  decided.reduce((a, b) => (relativeMargin(b) < relativeMargin(a) ? b : a))
+/** The one to speak of where all count: of those with figures the narrowest, else the first. */
+function worst(decided: readonly Decided[]): Decided | undefined {
+  return withFigures(decided).reduce<Decided | undefined>(
+    (best, one) => (best === undefined || relativeMargin(one) < relativeMargin(best) ? one : best),
+    undefined,
+  )
+}
 
 /** The miss to speak of: of those with figures, as a kind that does not match has none, the narrowest. */
 export function nearest(failed: readonly Decided[]): Decided | undefined {
-  const withFigures = failed.filter((outcome) => outcome.margin !== undefined)
-  return (withFigures.length > 0 ? withFigures : failed.slice(0, 1)).reduce<Decided | undefined>(
+  return withFigures(failed).reduce<Decided | undefined>(
     (best, one) => (best === undefined || relativeMargin(one) > relativeMargin(best) ? one : best),
     undefined,
   )
 }
 
-const withSays = (outcome: Decided, says: readonly string[]): Decided => ({
+function withFigures(decided: readonly Decided[]): readonly Decided[] {
+  const measured = decided.filter((outcome) => outcome.margin !== undefined)
+  return measured.length > 0 ? measured : decided.slice(0, 1)
+}
+
+const withSays = (outcome: Decided, all: readonly Decided[]): Decided => ({
   ...outcome,
-  says: [...new Set(says)].filter((text) => text !== '').join(' '),
+  says: [...new Set(all.map((one) => one.says))].filter((text) => text !== '').join(' '),
 })
