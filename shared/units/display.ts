@@ -14,7 +14,12 @@ export interface DisplayUnit {
   readonly decimals: number
 }
 
-const asStored = (symbol: string, decimals: number): DisplayUnit => ({ symbol, factor: 1, offset: 0, decimals })
+const asStored = (symbol: string, decimals: number): DisplayUnit => ({
+  symbol,
+  factor: 1,
+  offset: 0,
+  decimals,
+})
 const scaled = (symbol: string, factor: number, decimals: number): DisplayUnit => ({
   symbol,
   factor,
@@ -105,20 +110,25 @@ export function fieldText(value: number, unit: string, system: UnitSystem): stri
 export function significant(value: number, figures: 2 | 3 = 3): string {
   if (!Number.isFinite(value)) return '–'
   const rounded = Number(value.toPrecision(figures))
-  return Object.is(rounded, -0) ? '0' : rounded.toLocaleString('en', { maximumFractionDigits: 6, useGrouping: false })
+  return Object.is(rounded, -0) ? '0' : plainDigits.format(rounded)
 }
 
-/** A quantity for reading, as `12.5 mm`; a unit-less one is the digits alone. */
+// Made once: a formatter takes longer to make than to use.
+const plainDigits = new Intl.NumberFormat('en', { maximumFractionDigits: 6, useGrouping: false })
+
+/** A quantity for reading, as `12.5 mm`, no finer than its unit is typed; a unit-less one is the digits alone. */
 export function formatQuantity(value: number, unit: string, system: UnitSystem): string {
-  return withSymbol(significant(toDisplay(value, unit, system)), displayUnit(unit, system).symbol)
+  const { symbol, decimals } = displayUnit(unit, system)
+  return withSymbol(significant(toPlaces(toDisplay(value, unit, system), decimals)), symbol)
 }
 
 /** A margin for reading, always signed, as `+1.2 kg` or `−0.4 m/s`. */
 export function formatMargin(margin: number, unit: string, system: UnitSystem): string {
+  const { symbol, decimals } = displayUnit(unit, system)
   const shown = toDisplayDifference(margin, unit, system)
-  const digits = significant(Math.abs(shown))
+  const digits = significant(toPlaces(Math.abs(shown), decimals))
   const sign = digits === '0' ? '' : shown < 0 ? '−' : '+'
-  return withSymbol(`${sign}${digits}`, displayUnit(unit, system).symbol)
+  return withSymbol(`${sign}${digits}`, symbol)
 }
 
 /**
@@ -142,6 +152,11 @@ export function formatSpread(
   const { symbol } = displayUnit(unit, system)
   if (least === most) return withSymbol(significant(mid, figures), symbol)
   return `${withSymbol(`${least}-${most}`, symbol)}, likely ${significant(mid, figures)}`
+}
+
+/** No finer than a field of the unit is typed: a margin of 0.0127 m/s reads as 0.01. */
+function toPlaces(shown: number, decimals: number): number {
+  return Number.isFinite(shown) ? Number(shown.toFixed(decimals)) : shown
 }
 
 function withSymbol(digits: string, symbol: string): string {
