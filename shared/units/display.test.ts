@@ -69,12 +69,18 @@ describe('reading', () => {
     expect(formatMargin(1.6, 'kg', 'metric')).toBe('+1.6 kg')
     expect(formatMargin(-0.8, 'mm', 'metric')).toBe('−0.8 mm')
     expect(formatMargin(0, 'mm', 'metric')).toBe('0 mm')
+    expect(formatMargin(0.0127, 'm/s', 'metric')).toBe('+0.01 m/s')
+    expect(formatMargin(-0.001, 'm/s', 'metric')).toBe('0 m/s')
     expect(formatMargin(10, '°C', 'imperial')).toBe('+18 °F')
   })
 
   test('a wide spread keeps two figures and names the likely value', () => {
-    expect(formatSpread({ low: 0.61, mid: 0.904, high: 1.32 }, 'm/s', 'metric')).toBe('0.61-1.3 m/s, likely 0.9')
-    expect(formatSpread({ low: 1.32, mid: 0.904, high: 0.61 }, 'm/s', 'metric')).toBe('0.61-1.3 m/s, likely 0.9')
+    expect(formatSpread({ low: 0.61, mid: 0.904, high: 1.32 }, 'm/s', 'metric')).toBe(
+      '0.61-1.3 m/s, likely 0.9',
+    )
+    expect(formatSpread({ low: 1.32, mid: 0.904, high: 0.61 }, 'm/s', 'metric')).toBe(
+      '0.61-1.3 m/s, likely 0.9',
+    )
     expect(formatSpread({ low: 101, mid: 103, high: 106 }, 'N', 'metric')).toBe('101-106 N, likely 103')
     expect(formatSpread({ low: 5, mid: 5, high: 5 }, 'N', 'metric')).toBe('5 N')
   })
