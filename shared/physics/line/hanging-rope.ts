@@ -3,7 +3,7 @@ import { RopeSlope } from './rope-slope'
 import { RopeStep } from './rope-step'
 
 /** Local error allowed in a step, as a share of the rope's length and of the loads. */
-export const fineStep = 1e-8
+export const fineStep = 4e-9
 export const coarseStep = 1e-5
 const maxSteps = 600
 
