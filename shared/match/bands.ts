@@ -1,21 +1,13 @@
 import type { TimeSpan } from '@shared/tides/local-time'
-import type { WaterPrediction } from '@shared/tides/predict-water'
+import type { WaterSeries } from '@shared/tides/predict-water'
 import { limitAt, type Threshold } from './thresholds'
-
-/** Up to what current a pot does its work at one water, by the depth at the moment. */
-export interface PotLimits {
-  /** It neither slides nor tips. */
-  readonly holds: Threshold
-  /** Its float stays on the surface. */
-  readonly shows: Threshold
-}
 
 /**
  * Strength of the current at every sample, wind drift added.
  *
  * @returns |v| + drift [m/s], or undefined where no current is known
  */
-export function strengthOf({ currentMps, driftMps }: WaterPrediction): Float64Array | undefined {
+export function strengthOf({ currentMps, driftMps }: WaterSeries): Float64Array | undefined {
   return currentMps?.map((mps) => Math.abs(mps) + driftMps)
 }
 
@@ -24,14 +16,14 @@ export function strengthOf({ currentMps, driftMps }: WaterPrediction): Float64Ar
  *
  * Ends are found on the straight line between two samples.
  *
- * @param prediction series of a water
+ * @param series     depth and current at a water
  * @param thresholds limits of the pot there
  * @returns spans in order; none where no current is known
  */
-export function bandsWithin(prediction: WaterPrediction, thresholds: readonly Threshold[]): TimeSpan[] {
-  const strength = strengthOf(prediction)
+export function bandsWithin(series: WaterSeries, thresholds: readonly Threshold[]): TimeSpan[] {
+  const strength = strengthOf(series)
   if (!strength) return []
-  const { fromMs, toMs, stepS, depthM } = prediction
+  const { fromMs, toMs, stepS, depthM } = series
   const timeAt = (i: number) => fromMs + i * stepS * 1000
   const bands: TimeSpan[] = []
   let since: number | undefined

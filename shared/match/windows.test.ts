@@ -4,7 +4,7 @@ import { daylight } from '@shared/tides/daylight'
 import { predictWater, waterDays, type WaterPrediction } from '@shared/tides/predict-water'
 import { hourMs, minuteMs } from '@shared/tides/signal'
 import { bellinghamChannel, fridayHarbor } from '../../tests/fixtures/station-constants'
-import { bandsWithin, overlap, strengthOf, type PotLimits } from './bands'
+import { bandsWithin, overlap, strengthOf } from './bands'
 import { depthLadder, limitAt, thresholdOf } from './thresholds'
 import { courseAt, potWindows } from './windows'
 
@@ -26,7 +26,8 @@ function predict(changes: Partial<Water> = {}, stepS = 300): WaterPrediction {
 }
 
 const ladder = depthLadder(10, 16)
-const limits = (holdsMps: number, showsMps: number): PotLimits => ({
+const limits = (holdsMps: number, showsMps: number) => ({
+  missing: [],
   holds: thresholdOf(ladder, () => holdsMps),
   // The deeper the water, the sooner the float goes under.
   shows: thresholdOf(ladder, (depth) => showsMps * (1.5 - depth / 30)),

@@ -1,7 +1,8 @@
 import type { TimeSpan } from '@shared/tides/local-time'
 import type { WaterPrediction } from '@shared/tides/predict-water'
 import { hourMs, minuteMs } from '@shared/tides/signal'
-import { bandsWithin, overlap, type PotLimits } from './bands'
+import { bandsWithin, overlap } from './bands'
+import { knownLimits, type PotLimits } from './pot-limits'
 
 /** A time to work a pot, with the course to steer up to its float. */
 export interface WorkWindow extends TimeSpan {
@@ -19,8 +20,9 @@ export interface WorkWindow extends TimeSpan {
 }
 
 export interface PotWindows {
-  readonly holds: readonly TimeSpan[]
-  readonly shows: readonly TimeSpan[]
+  /** When it holds, when its float shows, and when both; left out where that cannot be told. */
+  readonly holds: readonly TimeSpan[] | undefined
+  readonly shows: readonly TimeSpan[] | undefined
   readonly both: readonly TimeSpan[]
   /** Recommended; left out where there is no such time in the span. */
   readonly set: WorkWindow | undefined
@@ -54,16 +56,17 @@ export function potWindows(
   light: readonly TimeSpan[],
   soakH: number,
 ): PotWindows {
-  const holds = bandsWithin(prediction, [limits.holds])
-  const shows = bandsWithin(prediction, [limits.shows])
-  const both = bandsWithin(prediction, [limits.holds, limits.shows])
+  const holds = limits.holds && bandsWithin(prediction, [limits.holds])
+  const shows = limits.shows && bandsWithin(prediction, [limits.shows])
+  const known = knownLimits(limits)
+  const both = known.length > 0 ? bandsWithin(prediction, known) : []
   const windows = workWindows(prediction, both, light)
   const set = earliest(windows)
   const haul =
     set &&
     earliest(windows.filter(({ fromMs, toMs }) => middle({ fromMs, toMs }) >= middle(set) + soakH * hourMs))
   const holdsThroughout =
-    set && haul && holds.some((band) => band.fromMs <= middle(set) && band.toMs >= middle(haul))
+    set && haul && holds?.some((band) => band.fromMs <= middle(set) && band.toMs >= middle(haul))
   return { holds, shows, both, set, haul, holdsThroughout }
 }
 

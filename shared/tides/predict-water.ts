@@ -7,7 +7,7 @@ import { waterZone } from './place'
 import type { Signal } from './signal'
 import { streamEvents, type StreamEvent } from './stream'
 import { turningPoints } from './turning-points'
-import { waterSources } from './water-sources'
+import { waterSources, type WaterSources } from './water-sources'
 
 /** High or low water. */
 export interface HeightEvent {
@@ -18,11 +18,10 @@ export interface HeightEvent {
 }
 
 /** What a water does over a span of time. Series are evenly spaced: the i-th moment is `fromMs + i·stepS·1000`. */
-export interface WaterPrediction {
+export interface WaterSeries {
   readonly fromMs: number
   readonly toMs: number
   readonly stepS: number
-  readonly zone: string
   /** Height above chart datum [m]; left out where the water names no tide. */
   readonly heightM: Float64Array | undefined
   /** Water over the bottom [m], never below zero; the charted depth alone where no tide is named. */
@@ -31,6 +30,11 @@ export interface WaterPrediction {
   readonly currentMps: Float64Array | undefined
   /** Surface drift that wind may add either way [m/s]. */
   readonly driftMps: number
+}
+
+/** Series with everything that is read off them. */
+export interface WaterPrediction extends WaterSeries {
+  readonly zone: string
   /** Where flood and ebb run to, degrees true. */
   readonly floodDeg: number | undefined
   readonly ebbDeg: number | undefined
@@ -49,7 +53,7 @@ export interface WaterPrediction {
  *
  * @param water     the place
  * @param constants constants of the stations that it names
- * @param span      from and to [ms since 1970 UTC], in whole local days as `localDays` gives them
+ * @param span      from and to [ms since 1970 UTC], in whole local days as `waterDays` gives them
  * @param stepS     seconds between samples, > 0
  * @returns series and events; what cannot be told is named in `missing`, never filled in
  */
@@ -60,29 +64,47 @@ export function predictWater(
   stepS: number,
 ): WaterPrediction {
   const { fromMs, toMs } = span
-  const { height, stream, timesKnown, missing, notes } = waterSources(water, constants, span)
-  const count = Math.ceil((toMs - fromMs) / (stepS * 1000))
-  const heightM = height?.sample(fromMs, stepS * 1000, count)
-  const depthM = heightM
-    ? heightM.map((h) => Math.max(0, water.depthM + h))
-    : new Float64Array(count).fill(water.depthM)
-  const lowest = heightM ? heightM.reduce((least, h) => Math.min(least, h), Infinity) : 0
+  const sources = waterSources(water, constants, span)
+  const { height, stream, timesKnown, missing, notes } = sources
+  const series = sampled(water, sources, span, stepS)
+  const lowest = series.heightM?.reduce((least, h) => Math.min(least, h), Infinity) ?? 0
   const dries = water.depthM + lowest <= 0
   return {
-    fromMs,
-    toMs,
-    stepS,
+    ...series,
     zone: waterZone(water, constants),
-    heightM,
-    depthM,
-    currentMps: stream?.sample(fromMs, stepS * 1000, count),
-    driftMps: windDriftShare * (water.windMps ?? 0),
     ...directionsOf(water, constants),
     heightEvents: height ? heightEvents(height, fromMs, toMs) : [],
     streamEvents: stream && water.current?.source !== 'fixed' ? streamEvents(stream, fromMs, toMs) : [],
     timesKnown,
     missing,
     notes: dries ? [...notes, 'This place dries at low water in the time shown.'] : notes,
+  }
+}
+
+/** The series of `predictWater` alone, without looking for their turns. */
+export const waterSeries = (
+  water: Water,
+  constants: WaterConstants,
+  span: TimeSpan,
+  stepS: number,
+): WaterSeries => sampled(water, waterSources(water, constants, span), span, stepS)
+
+function sampled(
+  water: Water,
+  { height, stream }: WaterSources,
+  { fromMs, toMs }: TimeSpan,
+  stepS: number,
+): WaterSeries {
+  const count = Math.ceil((toMs - fromMs) / (stepS * 1000))
+  const heightM = height?.sample(fromMs, stepS * 1000, count)
+  return {
+    fromMs,
+    toMs,
+    stepS,
+    heightM,
+    depthM: heightM?.map((h) => Math.max(0, water.depthM + h)) ?? new Float64Array(count).fill(water.depthM),
+    currentMps: stream?.sample(fromMs, stepS * 1000, count),
+    driftMps: windDriftShare * (water.windMps ?? 0),
   }
 }
 
@@ -93,20 +115,20 @@ export const waterDays = (water: Water, constants: WaterConstants, day: string, 
 /**
  * Strongest stream and extreme heights of a prediction, as `conditionsAt` takes them.
  *
- * @param prediction what `predictWater` returned
+ * @param prediction what `predictWater` returned, or its series alone: then of the samples
  * @returns strongest rate either way [m/s] and least and greatest height [m above chart datum], where known
  */
-export function extremesOf(prediction: WaterPrediction): {
+export function extremesOf(prediction: WaterSeries & Partial<WaterPrediction>): {
   currentMps?: number
   lowM?: number
   highM?: number
 } {
-  const { currentMps, heightM, streamEvents, heightEvents } = prediction
-  const heights = [...heightEvents.map((event) => event.heightM)]
+  const { currentMps, heightM, streamEvents = [], heightEvents = [] } = prediction
+  const heights = heightEvents.map((event) => event.heightM)
   const rates = streamEvents.map(({ mps }) => Math.abs(mps))
   return {
     ...(currentMps && {
-      currentMps: currentMps.reduce((most, v) => Math.max(most, Math.abs(v)), Math.max(0, ...rates)),
+      currentMps: currentMps.reduce((most, mps) => Math.max(most, Math.abs(mps)), Math.max(0, ...rates)),
     }),
     ...(heightM && {
       lowM: heightM.reduce((least, h) => Math.min(least, h), Math.min(...heights)),
