@@ -79,7 +79,11 @@ function fail(name) {
 async function stage(name, [program, ...args]) {
   say(`\n== ${name}`)
   const start = Date.now()
-  const child = spawn(program, args, { cwd: root, stdio: 'inherit', env: { ...process.env, CI: '1', VITE_CONFIG_NATIVE_IGNORE_WARNING: 'true' } })
+  const child = spawn(program, args, {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, CI: '1', VITE_CONFIG_NATIVE_IGNORE_WARNING: 'true' },
+  })
   const code = await new Promise((done) => {
     child.on('error', () => done(1))
     child.on('close', (ended) => done(ended ?? 1))
