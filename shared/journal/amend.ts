@@ -16,12 +16,8 @@ import { problemWith } from './problem'
  * @returns the events that count, corrected, in order; neither undos nor corrections
  */
 export function amend(events: readonly JournalEvent[], problems: JournalProblem[]): readonly JournalEvent[] {
-  const undos = new Map<string, EventOf<'undo'>[]>()
-  const corrections = new Map<string, EventOf<'correct'>[]>()
-  for (const event of events) {
-    if (event.kind === 'undo') push(undos, event)
-    else if (event.kind === 'correct') push(corrections, event)
-  }
+  const undos = byTarget(events, 'undo')
+  const corrections = byTarget(events, 'correct')
   if (undos.size === 0 && corrections.size === 0) return events
   noteUnknownTargets(events, [undos, corrections], problems)
   const isUndone = undoneBy(undos)
@@ -54,10 +50,24 @@ function undoneBy(undos: ReadonlyMap<string, readonly EventOf<'undo'>[]>): (id: 
   return (id) => isUndone(id, top)
 }
 
-function push<E extends { target: string }>(map: Map<string, E[]>, event: E) {
-  const list = map.get(event.target)
-  if (list) list.push(event)
-  else map.set(event.target, [event])
+function byTarget<K extends 'undo' | 'correct'>(
+  events: readonly JournalEvent[],
+  kind: K,
+): Map<string, EventOf<K>[]> {
+  const map = new Map<string, EventOf<K>[]>()
+  for (const event of events) {
+    if (event.kind !== kind) continue
+    const amending = event as EventOf<K>
+    const list = map.get(amending.target)
+    if (list) list.push(amending)
+    else map.set(amending.target, [amending])
+  }
+  return map
+}
+
+/** Tells of a history which of its events are taken back. */
+export function undoneIn(events: readonly JournalEvent[]): (id: string) => boolean {
+  return undoneBy(byTarget(events, 'undo'))
 }
 
 const fixedFields = new Set(['id', 'machine', 'seq', 'kind', 'version'])

@@ -8,10 +8,7 @@ import { odometer } from './odometer'
 import { dayMs, passTime } from './passage'
 import { problemWith } from './problem'
 
-/** A day begins up to 14 hours before its UTC date where it is kept in local time. */
-const zoneSlackMs = 14 * 3_600_000
-
-/** Applies what is done with parts, stock, prices and photos. */
+/** Applies what is done with parts, stock, prices and photos. Objections were heard before. */
 export function applyGearEvent(state: LockerState, event: GearEvent): void {
   switch (event.kind) {
     case 'add-pots':
@@ -82,37 +79,23 @@ function install(state: LockerState, pot: PotState, part: InstalledPart, event: 
   putOn(fitted, pot)
 }
 
-/** The part an event names with its pot, brought up to the event's time; a problem where there is none. */
+/** A fitted part with its pot, brought up to a time. */
 function fittedPart(
   state: LockerState,
-  event: EventOf<'inspect' | 'repair' | 'replace' | 'swap-part'>,
+  id: string,
+  at: string,
 ): { part: PartState; pot: PotState } | undefined {
-  const part = state.parts[event.part]
+  const part = state.parts[id]
   const pot = part && state.pots[part.pot]
-  if (!part || !pot || part.status !== 'fitted') {
-    state.problems.push(
-      problemWith('unknown-part', event, 'It names a part that is on no pot; it was left out.'),
-    )
-    return undefined
-  }
-  passTime(pot, Date.parse(event.at))
+  if (!part || !pot) return undefined
+  passTime(pot, Date.parse(at))
   return { part, pot }
 }
 
 function inspect(state: LockerState, event: EventOf<'inspect'> | EventOf<'repair'>): void {
-  const fitted = fittedPart(state, event)
+  const fitted = fittedPart(state, event.part, event.at)
   if (!fitted) return
   const { part, pot } = fitted
-  if (Date.parse(event.at) + zoneSlackMs < Date.parse(part.part.installedOn)) {
-    state.problems.push(
-      problemWith(
-        'inspection-before-part',
-        event,
-        `An inspection on pot ${pot.number} is older than the part; it was left out.`,
-      ),
-    )
-    return
-  }
   const found =
     event.kind === 'inspect'
       ? {
@@ -131,7 +114,7 @@ function inspect(state: LockerState, event: EventOf<'inspect'> | EventOf<'repair
 }
 
 function replace(state: LockerState, event: EventOf<'replace'>): void {
-  const fitted = fittedPart(state, event)
+  const fitted = fittedPart(state, event.part, event.at)
   if (!fitted) return
   const { part, pot } = fitted
   takeOff(part, pot, event.reason === 'failed' ? 'failed' : 'retired', event.at)
@@ -141,14 +124,8 @@ function replace(state: LockerState, event: EventOf<'replace'>): void {
 /** Moves a part to another pot; a part of its kind there takes its place. */
 function swapPart(state: LockerState, event: EventOf<'swap-part'>): void {
   const to = state.pots[event.to]
-  if (!to || to.status === 'retired') {
-    state.problems.push(
-      problemWith('unknown-pot', event, 'It names a pot that is not in use; it was left out.'),
-    )
-    return
-  }
-  const fitted = fittedPart(state, event)
-  if (!fitted || fitted.pot === to) return
+  const fitted = fittedPart(state, event.part, event.at)
+  if (!to || !fitted || fitted.pot === to) return
   passTime(to, Date.parse(event.at))
   const { part, pot } = fitted
   const back = to.parts.map((id) => state.parts[id]).find((other) => other?.part.kind === part.part.kind)
@@ -158,12 +135,7 @@ function swapPart(state: LockerState, event: EventOf<'swap-part'>): void {
 
 function addPhoto(state: LockerState, event: EventOf<'photo'>): void {
   const pot = state.pots[event.pot]
-  if (!pot) {
-    state.problems.push(
-      problemWith('unknown-pot', event, 'A photo names a pot that was never added; it was left out.'),
-    )
-    return
-  }
+  if (!pot) return
   pot.photos.push({
     ...{ file: event.file, event: event.id },
     ...(event.part === undefined ? {} : { part: event.part }),

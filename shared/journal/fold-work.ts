@@ -2,22 +2,12 @@ import type { EventOf } from '@shared/schema/journal'
 import type { WorkEvent } from './fold'
 import type { Catch, HaulEntry, LockerState, PotState, RunState } from './locker-state'
 import { takeOff } from './fitting'
-import { isWet, passTime } from './passage'
-import { problemWith } from './problem'
+import { passTime } from './passage'
 
-/** Applies what is done with a whole pot: setting, hauling, storing, losing, finding. */
+/** Applies what is done with a whole pot: setting, hauling, storing, losing, finding. Objections were heard before. */
 export function applyWorkEvent(state: LockerState, event: WorkEvent): void {
   const pot = state.pots[event.pot]
-  if (!pot) {
-    state.problems.push(
-      problemWith('unknown-pot', event, 'It names a pot that was never added; it was left out.'),
-    )
-    return
-  }
-  if (pot.status === 'retired') {
-    state.problems.push(problemWith('retired-pot', event, `Pot ${pot.number} is retired; it was left out.`))
-    return
-  }
+  if (!pot) return
   const atMs = Date.parse(event.at)
   switch (event.kind) {
     case 'set':
@@ -54,10 +44,6 @@ function changePlace(pot: PotState, status: PotState['status'], atMs: number): v
 }
 
 function setPot(state: LockerState, pot: PotState, event: EventOf<'set'>, atMs: number): void {
-  if (pot.status === 'in-water')
-    state.problems.push(
-      problemWith('set-twice', event, `Pot ${pot.number} was set again without a haul; it counts as moved.`),
-    )
   changePlace(pot, 'in-water', atMs)
   pot.storage = 'unstated'
   const run = runOf(state, event.run ?? `day-${event.at.slice(0, 10)}`, event.at)
@@ -70,16 +56,6 @@ function setPot(state: LockerState, pot: PotState, event: EventOf<'set'>, atMs: 
 }
 
 function haulPot(state: LockerState, pot: PotState, event: EventOf<'haul'>, atMs: number): void {
-  if (!isWet(pot)) {
-    state.problems.push(
-      problemWith(
-        'haul-not-set',
-        event,
-        `Pot ${pot.number} was hauled but was not set; the haul was left out.`,
-      ),
-    )
-    return
-  }
   changePlace(pot, 'ashore', atMs)
   pot.been.hauls += 1
   const caught = {

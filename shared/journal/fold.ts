@@ -5,10 +5,16 @@ import type { MergedJournal } from './merge'
 import { applyGearEvent } from './fold-gear'
 import { applyWorkEvent } from './fold-work'
 import { missingFloats } from './run'
+import { objectionTo } from './objection'
 import { compareProblems, problemWith } from './problem'
 
 /** How far two machines' clocks may differ before a time counts as being in the future [ms]. */
 const clockSlackMs = 10 * 60_000
+
+/** Time after which an event lies in the future, in UTC. */
+export function latestAt(nowMs: number): string {
+  return new Date(nowMs + clockSlackMs).toISOString()
+}
 
 /**
  * What a history comes to: pots, parts with what they have been through, runs, stock, prices and problems.
@@ -30,13 +36,9 @@ export function foldJournal(journal: MergedJournal, nowMs: number): LockerState 
     missing: [],
     problems,
   }
-  const latest = new Date(nowMs + clockSlackMs).toISOString()
   const standing = amend(journal.events, problems)
-  for (const event of standing) {
-    if (event.at > latest)
-      problems.push(problemWith('in-the-future', event, 'Its date is in the future; it was left out.'))
-    else apply(state, event)
-  }
+  const latest = latestAt(nowMs)
+  for (const event of standing) applyEvent(state, event, latest)
   noteSharedNumbers(state, standing)
   state.missing = missingFloats(state)
   problems.sort(compareProblems)
@@ -48,7 +50,17 @@ function byId<T>(): Record<string, T> {
   return Object.create(null) as Record<string, T>
 }
 
-function apply(state: LockerState, event: JournalEvent): void {
+/**
+ * Applies one event to a state that holds everything before it; what does not fit is noted.
+ *
+ * @param state changed in place
+ * @param event later in order than all before, and neither undone nor corrected
+ * @param latest time after which it lies in the future, in UTC
+ */
+export function applyEvent(state: LockerState, event: JournalEvent, latest: string): void {
+  const objection = objectionTo(state, event, latest)
+  if (objection) state.problems.push(problemWith(objection.code, event, objection.what))
+  if (objection?.leftOut) return
   if (isWork(event)) applyWorkEvent(state, event)
   else applyGearEvent(state, event)
 }

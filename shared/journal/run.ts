@@ -43,8 +43,11 @@ export function skipped(state: LockerState, run: RunState): PotState[] {
 
 /** Pots passed by in any run, until they are hauled, found or given up; by number. */
 export function missingFloats(state: LockerState): string[] {
-  return Object.values(state.runs)
-    .flatMap((run) => skipped(state, run))
+  const open = new Set<string>()
+  for (const pot of Object.values(state.pots))
+    if (pot.status === 'in-water' && pot.run !== undefined) open.add(pot.run)
+  return [...open]
+    .flatMap((id) => (state.runs[id] ? skipped(state, state.runs[id]) : []))
     .sort((a, b) => compareNumbers(a.number, b.number))
     .map((pot) => pot.id)
 }
