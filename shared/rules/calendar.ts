@@ -73,8 +73,8 @@ const months = [
 ]
 
 /** "12-01" as "1 December". */
-export function spokenDay(day: string): string {
+function spokenDay(day: string): string {
   return `${Number(day.slice(3))} ${months[Number(day.slice(0, 2)) - 1] ?? ''}`
 }
 
-export const spokenSeason = (season: Season) => `${spokenDay(season.from)} to ${spokenDay(season.to)}`
+const spokenSeason = (season: Season) => `${spokenDay(season.from)} to ${spokenDay(season.to)}`

@@ -133,7 +133,7 @@ function compareFlag(quantity: QuantityName, actual: boolean, wanted: boolean): 
 
 function compareGear(check: Extract<Check, { op: 'gear' }>, { pot }: Facts): Outcome {
   const kind = pot.gearKind
-  const { one } = gearNames[kind]
+  const one = gearNames[kind]
   const decided = (state: 'holds' | 'fails', says: string): Outcome => ({
     state,
     says,

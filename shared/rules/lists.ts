@@ -65,4 +65,4 @@ function isSaid(value: string, texts: readonly string[]): boolean {
 const lower = (label: string) => `${label.charAt(0).toLowerCase()}${label.slice(1)}`
 
 /** "last-name" as a person says it. */
-export const spoken = (word: string) => word.replaceAll('-', ' ')
+const spoken = (word: string) => word.replaceAll('-', ' ')

@@ -28,7 +28,7 @@ export function parsePack(raw: unknown): Result<RulePack> {
   })
 }
 
-export interface Problem {
+interface Problem {
   readonly path: string
   readonly says: string
 }

@@ -14,5 +14,3 @@ export const quantityWords: Record<QuantityName, QuantityWords> = {
   ...tackleWords,
   ...tripWords,
 }
-
-export type { QuantityWords }
