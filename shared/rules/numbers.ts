@@ -16,7 +16,7 @@ const STEP_MM = 0.1
  * @param op    which side of the limit is allowed
  * @returns limit [mm, m2, L, g, h or a plain number]
  */
-export function limitInBase(value: number, unit: RuleUnitName, op: 'max' | 'min'): number {
+function limitInBase(value: number, unit: RuleUnitName, op: 'max' | 'min'): number {
   const { size, kind } = ruleUnits[unit]
   const exact = value * size
   const metric = kind !== 'length' || size === 1 || size === 10 || size === 1000

@@ -29,7 +29,7 @@ export function emptyOwnPack(base: RulePack, today: string): RulePack {
   }
 }
 
-export interface Shadow {
+interface Shadow {
   readonly ruleId: string
   /** One figure of the check, by its place (see `figuresOf`), or a whole check in its place. */
   readonly change: { readonly path: string; readonly value: number } | { readonly check: Check }
