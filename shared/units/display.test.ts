@@ -58,6 +58,13 @@ describe('reading', () => {
     expect(significant(value)).toBe(text)
   })
 
+  test('small lengths and masses are read in a smaller unit', () => {
+    expect(formatQuantity(0.0043, 'm', 'metric')).toBe('4.3 mm')
+    expect(formatQuantity(0.0043, 'm', 'imperial')).toBe('0.169 in')
+    expect(formatMargin(-0.05, 'kg', 'metric')).toBe('−50 g')
+    expect(formatQuantity(0, 'm', 'metric')).toBe('0 m')
+  })
+
   test('quantities carry their unit', () => {
     expect(formatQuantity(108, 'mm', 'metric')).toBe('108 mm')
     expect(formatQuantity(108, 'mm', 'imperial')).toBe('4.25 in')

@@ -118,12 +118,16 @@ const plainDigits = new Intl.NumberFormat('en', { maximumFractionDigits: 6, useG
 
 /** A quantity for reading, as `12.5 mm`, no finer than its unit is typed; a unit-less one is the digits alone. */
 export function formatQuantity(value: number, unit: string, system: UnitSystem): string {
+  const finer = finerUnit(value, unit)
+  if (finer) return formatQuantity(value * 1000, finer, system)
   const { symbol, decimals } = displayUnit(unit, system)
   return withSymbol(significant(toPlaces(toDisplay(value, unit, system), decimals)), symbol)
 }
 
 /** A margin for reading, always signed, as `+1.2 kg` or `−0.4 m/s`. */
 export function formatMargin(margin: number, unit: string, system: UnitSystem): string {
+  const finer = finerUnit(margin, unit)
+  if (finer) return formatMargin(margin * 1000, finer, system)
   const { symbol, decimals } = displayUnit(unit, system)
   const shown = toDisplayDifference(margin, unit, system)
   const digits = significant(toPlaces(Math.abs(shown), decimals))
@@ -152,6 +156,12 @@ export function formatSpread(
   const { symbol } = displayUnit(unit, system)
   if (least === most) return withSymbol(significant(mid, figures), symbol)
   return `${withSymbol(`${least}-${most}`, symbol)}, likely ${significant(mid, figures)}`
+}
+
+/** Metres and kilograms too small to read are read in thousandths. */
+function finerUnit(value: number, unit: string): string | undefined {
+  if (value === 0 || Math.abs(value) >= 0.1) return undefined
+  return { m: 'mm', kg: 'g' }[unit]
 }
 
 /** No finer than a field of the unit is typed: a margin of 0.0127 m/s reads as 0.01. */

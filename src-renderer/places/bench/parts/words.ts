@@ -74,6 +74,7 @@ export const partFieldWords = {
 
   addGap: 'Add escape gaps',
   bottomEdge: 'Lower edge above the base',
+  corner: 'From the nearest corner',
 
   openingWidth: 'Opening width',
   openingHeight: 'Opening height',
@@ -96,6 +97,10 @@ export const partFieldWords = {
   pattern: 'Pattern',
   reflective: 'Reflective band',
   purposeMade: 'Made as a float',
+  stripe: 'Stripe width',
+  marker: 'Second float on the line',
+  markerFitted: 'Fitted',
+  markerNone: 'None',
 
   onFloat: 'On the float',
   onTag: 'On a tag on the pot',
