@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest'
+import { beforeAll, expect, test } from 'vitest'
+import { shippedStations } from '@main/services/stations/shipped'
 import type { Terminal } from './command'
 import { runCommandLine } from './run'
 import { tide } from './tide'
@@ -12,6 +13,9 @@ const narrows = {
   tide: { source: 'station', id: 'noaa/9447130' },
   current: { source: 'station', id: 'noaa/PUG1701' },
 }
+
+// Made anew from the tide database for each test file, which takes a while on a busy machine.
+beforeAll(() => shippedStations(), 60_000)
 
 async function run(water: unknown, ...args: string[]) {
   let out = ''

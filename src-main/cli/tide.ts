@@ -1,3 +1,10 @@
+import { builtInMaterials } from '@shared/design/materials/built-in'
+import { potLimits, type PotLimits } from '@shared/match/pot-limits'
+import { depthLadder } from '@shared/match/thresholds'
+import { potWindows } from '@shared/match/windows'
+import { defaultCoefficients } from '@shared/physics/coefficients'
+import type { Pot } from '@shared/schema/pot'
+import { conditionsAt } from '@shared/tides/conditions'
 import { shippedStations } from '@main/services/stations/shipped'
 import { waterConstants } from '@main/services/stations/water-constants'
 import type { WaterConstants } from '@shared/schema/station'
@@ -5,43 +12,65 @@ import type { Water } from '@shared/schema/water'
 import { daylight } from '@shared/tides/daylight'
 import { dayAt } from '@shared/tides/local-time'
 import { positionOf, waterZone } from '@shared/tides/place'
-import { predictWater, waterDays } from '@shared/tides/predict-water'
+import { extremesOf, predictWater, waterDays, type WaterPrediction } from '@shared/tides/predict-water'
 import { type Command, CommandRefused, type Terminal } from './command'
 import { parseOptions } from './options'
-import { readWater } from './read-input'
+import { readPot, readWater } from './read-input'
 import { tideJson } from './tide-json'
-import { tideText } from './tide-text'
+import { tideText, windowsText } from './tide-text'
 import { unitsFrom, wholeFrom } from './option-values'
 
-/** Height and current of one water over some days. */
+/** Height and current of one water over some days, and when a pot does its work there. */
 export const tide: Command = {
   name: 'tide',
   does: 'height and current at a water, slacks, and when a pot holds and shows its float',
-  usage: 'potwright tide WATER [--from DATE] [--days N] [--units metric|imperial] [--json]',
+  usage:
+    'potwright tide WATER [--from DATE] [--days N] [--pot POT] [--soak HOURS] [--units metric|imperial] [--json]',
   async run(args, terminal) {
     const { values, positionals } = parseOptions(args, {
       from: { type: 'string' },
       days: { type: 'string' },
+      pot: { type: 'string' },
+      soak: { type: 'string' },
       units: { type: 'string' },
       json: { type: 'boolean' },
     })
     const [path, extra] = positionals
     if (path === undefined || extra !== undefined) throw new CommandRefused('tide takes one water')
     const days = wholeFrom(values.days, 'days', 1, 30, 2)
+    const soakH = wholeFrom(values.soak, 'soak', 0, 720, 12)
     const units = unitsFrom(values.units)
     const water = await readWater(path, terminal)
+    const pot = values.pot === undefined ? undefined : await readPot(values.pot, terminal)
     const constants = await constantsOf(water)
     const span = daysFrom(water, constants, values.from, days, terminal)
     const prediction = predictWater(water, constants, span, 600)
     const position = positionOf(water, constants)
     const light = position ? daylight(span, prediction.zone, position) : []
-    terminal.write(
-      values.json
-        ? `${JSON.stringify(tideJson(water, constants, prediction, light), undefined, 2)}\n`
-        : `${water.name}\n${tideText(prediction, light, units)}\n`,
-    )
-    return prediction.missing.length === 0 ? 0 : 1
+    const limits = pot && limitsAt(pot, water, prediction)
+    const windows = limits && potWindows(prediction, limits, light, soakH)
+    const missing = [...prediction.missing, ...(limits?.missing ?? [])]
+    if (values.json) {
+      const reply = tideJson(water, constants, { ...prediction, missing }, light, windows)
+      terminal.write(`${JSON.stringify(reply, undefined, 2)}\n`)
+    } else {
+      terminal.write(`${water.name}\n${tideText({ ...prediction, missing }, light, units)}\n`)
+      if (pot && windows) terminal.write(`\n${windowsText(pot.name, windows, prediction.zone, units)}\n`)
+    }
+    return missing.length === 0 && (!windows || (windows.set && windows.haul)) ? 0 : 1
   },
+}
+
+/** Cautious limits of a pot over the depths of a prediction. */
+function limitsAt(pot: Pot, water: Water, prediction: WaterPrediction): PotLimits {
+  const { lowM = 0, highM = 0 } = extremesOf(prediction)
+  const input = {
+    pot,
+    materials: builtInMaterials,
+    coefficients: defaultCoefficients,
+    conditions: conditionsAt(water, extremesOf(prediction)),
+  }
+  return potLimits(input, 'cautious', depthLadder(water.depthM + lowM, water.depthM + highM))
 }
 
 /** Constants of the stations that a water names; one that is not there ends the command. */

@@ -1,9 +1,13 @@
 import * as v from 'valibot'
-import { describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { stations as calls } from '@shared/contract/stations'
 import { stationHandlers } from './handlers'
+import { shippedStations } from './shipped'
 
 const handlers = stationHandlers()
+
+// Made anew from the tide database for each test file, which takes a while on a busy machine.
+beforeAll(() => shippedStations(), 60_000)
 
 describe('stations over the contract', () => {
   test('replies fit the contract, constants and licence included', async () => {
