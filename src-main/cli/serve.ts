@@ -25,7 +25,7 @@ export const serve: Command = {
       licencesFile: fileURLToPath(new URL('./licences.json', import.meta.url)),
       now: terminal.now,
     })
-    if (!opened.ok) throw new CommandRefused(opened.error.message)
+    if (!opened.ok) throw new CommandRefused(opened.error.message, opened.error.path)
     const { entrance, dataFolder } = opened.value
     terminal.write(
       values.json

@@ -1,7 +1,8 @@
 import { openData } from '@main/services/open-data'
 import { readLicences } from '@main/services/read-licences'
+import { errnoCode } from '@main/storage/storage-fault'
 import { version } from '@main/version'
-import { ok, type Result } from '@shared/units/result'
+import { err, ok, type Result } from '@shared/units/result'
 import { type LocalHost, startLocalHost } from './local-host'
 
 export interface BrowserEditionOptions {
@@ -31,7 +32,19 @@ export async function openLocalHost(
   })
   if (!data.ok) return data
   const { services, dataFolder } = data.value
-  const host = await startLocalHost({ services, pages: options.pages, port: options.port })
+  const host = await startLocalHost({ services, pages: options.pages, port: options.port }).catch(
+    async (thrown: unknown) => {
+      await data.value.close()
+      if (errnoCode(thrown) === 'EADDRINUSE' || errnoCode(thrown) === 'EACCES') return undefined
+      throw thrown
+    },
+  )
+  if (!host)
+    return err({
+      code: 'unavailable',
+      message: `Port ${options.port} cannot be used: another program has it. Name another, or none.`,
+      path: 'port',
+    })
   return ok({
     ...host,
     dataFolder,

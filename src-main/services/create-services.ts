@@ -7,6 +7,7 @@ import { SingleDocument } from '@main/storage/single-document'
 import { Journal } from '@main/storage/journal'
 import { BackupArchive } from '@main/storage/backup-archive'
 import { PackFolder } from '@main/storage/pack-folder'
+import { PhotoFolder } from '@main/storage/photo-folder'
 import { asResult, diskError } from '@main/storage/storage-fault'
 import type { KeptDocument } from '@main/storage/stored-document'
 import type { ChangedSubject, Notice } from '@shared/contract/bridge'
@@ -20,6 +21,8 @@ import { appHandlers, type Host } from './app'
 import { BackupService } from './backup-service'
 import { backupHandlers } from './backup'
 import { journalHandlers } from './journal'
+import { lockerHandlers, photoHandlers } from './locker'
+import { LockerBook } from './locker-book'
 import { materialHandlers } from './materials'
 import { packHandlers } from './packs'
 import { potHandlers } from './pots'
@@ -104,6 +107,16 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     onWritten: await watches.watch('journal'),
     ...(disk ? { disk } : {}),
   })
+  const lockerParts = {
+    locker: new LockerBook(journal, now),
+    photos: new PhotoFolder(dataFolder, newId, disk),
+    newId,
+    sources: {
+      now,
+      waters: async () => (await waters.reader.contents()).documents.map(({ stored }) => stored.document),
+      overrides: () => settings.current.assumptions ?? {},
+    },
+  }
   const backups = new BackupService({
     archive: new BackupArchive(join(dataFolder, 'backups'), now),
     holdings: { pots, waters, packs, materials, settings, journal },
@@ -117,6 +130,8 @@ export async function createServices(options: ServiceOptions): Promise<Services>
       ...waterHandlers(waters, newId),
       ...stationHandlers(),
       ...journalHandlers(journal),
+      ...lockerHandlers(lockerParts),
+      ...photoHandlers(lockerParts),
       ...materialHandlers(materials, () => materialsWritten(materials.fileName)),
       ...packHandlers(packs),
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),

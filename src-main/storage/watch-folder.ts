@@ -82,5 +82,5 @@ export class FolderWatch {
 
 async function signatureOf(path: string): Promise<string | undefined> {
   const found = await stat(path).catch(() => undefined) // gone between listing and looking
-  return found && `${found.size}:${found.mtimeMs}`
+  return found?.isFile() ? `${found.size}:${found.mtimeMs}` : undefined
 }

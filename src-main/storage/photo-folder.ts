@@ -1,0 +1,57 @@
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { err, ok, type Result } from '@shared/units/result'
+import { type Disk, writeDurably } from './durable-write'
+import { isMissing } from './storage-fault'
+
+const kinds = {
+  jpg: { type: 'image/jpeg', starts: [0xff, 0xd8, 0xff] },
+  png: { type: 'image/png', starts: [0x89, 0x50, 0x4e, 0x47] },
+  webp: { type: 'image/webp', starts: [0x52, 0x49, 0x46, 0x46] },
+} as const
+type Ending = keyof typeof kinds
+
+/** Photos of damage, one file each under a name of our own; never changed once written. */
+export class PhotoFolder {
+  readonly #folder: string
+
+  constructor(
+    dataFolder: string,
+    readonly newId: () => string,
+    readonly disk?: Disk,
+  ) {
+    this.#folder = join(dataFolder, 'photos')
+  }
+
+  /** Keeps a photo; what it is is told from its first bytes, not from a name. */
+  async add(base64: string): Promise<Result<string>> {
+    const bytes = Buffer.from(base64, 'base64')
+    const ending = (Object.keys(kinds) as Ending[]).find((kind) =>
+      kinds[kind].starts.every((byte, i) => bytes[i] === byte),
+    )
+    if (ending === undefined)
+      return err({
+        code: 'invalid',
+        message: 'This is not a photo that Potwright can keep: use JPEG, PNG or WebP. Nothing was added.',
+      })
+    const file = `${this.newId()}.${ending}`
+    await writeDurably(join(this.#folder, file), bytes, this.disk)
+    return ok(file)
+  }
+
+  async get(file: string): Promise<Result<{ type: string; base64: string }>> {
+    const ending = file.slice(file.lastIndexOf('.') + 1) as Ending
+    try {
+      return ok({
+        type: kinds[ending].type,
+        base64: (await readFile(join(this.#folder, file))).toString('base64'),
+      })
+    } catch (thrown) {
+      if (!isMissing(thrown)) throw thrown
+      return err({
+        code: 'not_found',
+        message: 'The photo is not in the data folder. It may not have arrived from the other machine yet.',
+      })
+    }
+  }
+}
