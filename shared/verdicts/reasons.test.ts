@@ -1,0 +1,118 @@
+import { describe, expect, test } from 'vitest'
+import { builtInMaterials } from '@shared/design/materials/built-in'
+import { starterPots } from '@shared/design/starter-pots'
+import { defaultCoefficients } from '@shared/physics/coefficients'
+import type { Pot } from '@shared/schema/pot'
+import type { Conditions } from '@shared/tides/conditions'
+import { bestSingleChange, singleChanges } from './best-change'
+import { checkPot, type CheckInput } from './check-pot'
+import { currentOverRingMass, explain, factorOverCurrent } from './explain'
+
+const channel: Conditions = {
+  surfaceCurrentMps: 0.8,
+  depthLowM: 8,
+  depthHighM: 11,
+  bottom: 'sand',
+  waves: undefined,
+  temperatureC: undefined,
+  salinityPsu: undefined,
+  basis: 'a current typed in',
+}
+const standard = starterPots.find((pot) => pot.id === 'starter-standard') as Pot
+const input = (pot: Pot = standard, surfaceCurrentMps = 0.8): CheckInput => ({
+  pot,
+  materials: builtInMaterials,
+  coefficients: defaultCoefficients,
+  conditions: { ...channel, surfaceCurrentMps },
+})
+
+describe('forces', () => {
+  const shown = explain(input())
+  test('they balance while the pot holds, and grip is all there is when it slides', () => {
+    const still = explain(input(standard, 0.3))
+    const sum = (e: typeof shown, axis: 0 | 1) =>
+      (e?.arrows ?? []).reduce((total, a) => total + a.forceN[axis], 0)
+    expect(sum(still, 0)).toBeCloseTo(0, 6)
+    expect(sum(still, 1)).toBeCloseTo(0, 6)
+    expect(sum(shown, 0)).toBeCloseTo((shown?.pushN ?? 0) - (shown?.gripN ?? 0), 6)
+  })
+  test('the factors follow from the sums', () => {
+    expect((shown?.gripN ?? 0) / (shown?.pushN ?? 1)).toBeCloseTo(shown?.slideFactor ?? 0, 6)
+    expect((shown?.rightingNm ?? 0) / (shown?.overturningNm ?? 1)).toBeCloseTo(shown?.tipFactor ?? 0, 6)
+  })
+  test('the rope runs from the surface down to the bridle', () => {
+    const shape = shown?.rope?.shape ?? new Float64Array()
+    expect(shape[1]).toBeCloseTo(shown?.depthM ?? 0, 2)
+    expect(shape[shape.length - 1]).toBeCloseTo(0.32, 2)
+    expect(shown?.rope?.state).toBe('surface')
+  })
+  test('nothing is explained where nothing is known', () => {
+    expect(explain({ ...input(), conditions: { missing: 'the current' } })).toBeUndefined()
+  })
+})
+
+describe('curves', () => {
+  test('the factor falls with the current, and crosses 1 at the sliding current', () => {
+    const curve = factorOverCurrent(input(), 40)
+    const figures = checkPot(input()).verdicts.holdsBottom.figures
+    const slide = figures?.['slideCurrentMps']
+    const mid = typeof slide === 'object' && !Array.isArray(slide) ? slide.mid : NaN
+    const crossing = curve.find((point) => point.mid < 1)?.x ?? NaN
+    expect(Math.abs(crossing - mid)).toBeLessThan(1.2 / 40 + 0.005)
+    for (let i = 1; i < curve.length; i++) expect(curve[i]?.mid).toBeLessThan(curve[i - 1]?.mid ?? 0)
+  })
+  test('the current rises with the ring', () => {
+    const curve = currentOverRingMass(input(), [8, 12, 16, 20])
+    expect(curve.map((point) => point.x)).toEqual([...curve.map((point) => point.x)].sort((a, b) => a - b))
+    for (let i = 1; i < curve.length; i++) expect(curve[i]?.mid).toBeGreaterThan(curve[i - 1]?.mid ?? 0)
+    for (const point of curve) expect(point.low).toBeLessThan(point.high)
+  })
+})
+
+describe('single changes', () => {
+  test('a ring that is said to hold does hold', () => {
+    const change = singleChanges(input()).find((c) => c.path === 'frame.0.barDiameterMm')
+    expect(change?.enough).toBe(true)
+    expect(change?.what).toMatch(/^A base ring of \d+ mm instead of 12 mm bar holds\.$/)
+    expect(checkPot(input(change?.pot)).verdicts.holdsBottom.findings[0]?.state).not.toBe('fails')
+    // The next size down does not: the smallest enough is named.
+    const frame = (standard.frame ?? []).map((m, i) =>
+      i === 0 ? { ...m, barDiameterMm: (change?.to ?? 0) - 2 } : m,
+    )
+    expect(checkPot(input({ ...standard, frame })).verdicts.holdsBottom.findings[0]?.state).toBe('fails')
+  })
+  test('enough comes first, then what takes off most', () => {
+    const changes = singleChanges(input()).filter((c) => c.verdict === 'holdsBottom')
+    const firstShort = changes.findIndex((c) => !c.enough)
+    if (firstShort >= 0) expect(changes.slice(firstShort).every((c) => !c.enough)).toBe(true)
+    expect(bestSingleChange(input())).toEqual(changes[0])
+  })
+  test('a small float gets a larger one, that shows', () => {
+    const small: Pot = {
+      ...standard,
+      float: {
+        shape: 'sphere',
+        diameterMm: 120,
+        massKg: 0.12,
+        material: 'PVC',
+        colours: ['red'],
+        pattern: 'solid',
+      },
+    }
+    const change = singleChanges(input(small)).find((c) => c.path === 'float.diameterMm')
+    expect(change?.enough).toBe(true)
+    expect(checkPot(input(change?.pot)).verdicts.floatShows.state).not.toBe('fails')
+  })
+  test('a rope too weak for the haul gets a thicker one', () => {
+    const weak = input(
+      { ...standard, rope: { material: 'PP', construction: '3-strand', diameterMm: 3, lengthM: 22 } },
+      0.2,
+    )
+    const change = singleChanges(weak).find((c) => c.verdict === 'lifts')
+    expect(change?.enough).toBe(true)
+    expect(change?.gainN).toBeGreaterThan(0)
+  })
+  test('nothing to change where all holds', () => {
+    expect(singleChanges(input(standard, 0.3))).toEqual([])
+  })
+})
