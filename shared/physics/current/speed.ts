@@ -4,6 +4,9 @@ import type { CurrentProfile } from './profile'
 /** Roughness length where a logarithmic profile is asked for without one: rippled sand, the roughest open bottom. */
 const defaultRoughnessM = 0.006
 
+/** Water shallower than this has no profile [m]. */
+const shallowestM = 1e-6
+
 /**
  * Speed of the current at a height above the bed.
  *
@@ -17,7 +20,7 @@ const defaultRoughnessM = 0.006
  */
 export function speedAt(profile: CurrentProfile, zM: number): number {
   const { surfaceCurrentMps, depthM } = profile
-  if (profile.profile === 'uniform' || zM >= depthM) return surfaceCurrentMps
+  if (profile.profile === 'uniform' || zM >= depthM || depthM < shallowestM) return surfaceCurrentMps
   if (zM <= 0) return 0
   if (profile.profile === 'power') return surfaceCurrentMps * (zM / depthM) ** powerLawExponent
   const z0 = roughnessWithin(profile)

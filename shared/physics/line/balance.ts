@@ -16,6 +16,21 @@ interface Balanced extends Root {
   readonly isLast: boolean
 }
 
+/** Weights below this decide nothing and are left out [N, N/m]. */
+const traceN = 1e-9
+
+/** The line without weights that are as good as none, and without those beyond the rope's end. */
+function withoutTraces(problem: LineProblem): LineProblem {
+  const { ropeWetWeightNpm, ropeLengthM, clumps } = problem
+  return {
+    ...problem,
+    ropeWetWeightNpm: Math.abs(ropeWetWeightNpm) < traceN ? 0 : ropeWetWeightNpm,
+    clumps: clumps.filter(
+      (clump) => clump.atFromFloatM < ropeLengthM && Math.abs(clump.wetWeightN) >= traceN,
+    ),
+  }
+}
+
 /** One line in one current, and the tries that bring it into balance. */
 export class LineBalance {
   readonly problem: LineProblem
@@ -27,15 +42,13 @@ export class LineBalance {
   readonly #shape: number[] = []
   #tries = 0
 
-  constructor(problem: LineProblem, accuracy: Accuracy = 'fine') {
+  constructor(given: LineProblem, accuracy: Accuracy = 'fine') {
+    const problem = withoutTraces(given)
     const { waterDensity, ropeLengthM, ropeDiameterM, surfaceCurrentMps } = problem
     this.problem = problem
     this.#accuracy = accuracy
     this.buoyancyN = netBuoyancy(problem.float, waterDensity)
-    const clumps = problem.clumps.reduce(
-      (sum, clump) => sum + (clump.atFromFloatM < ropeLengthM ? Math.abs(clump.wetWeightN) : 0),
-      0,
-    )
+    const clumps = problem.clumps.reduce((sum, clump) => sum + Math.abs(clump.wetWeightN), 0)
     const weights = Math.abs(problem.ropeWetWeightNpm) * ropeLengthM + clumps
     const area = problem.cdn * ropeDiameterM * ropeLengthM + sunkDragArea(problem.float)
     const drag = 0.5 * waterDensity * area * surfaceCurrentMps ** 2
