@@ -1,17 +1,26 @@
+import { builtInMaterials } from '@shared/design/materials/built-in'
+import { massProperties } from '@shared/design/mass-properties'
+import { defaultCoefficients } from '@shared/physics/coefficients'
+import { conditionsAt } from '@shared/tides/conditions'
+import { explain } from '@shared/verdicts/explain'
 import type { SceneMode, SceneModel } from '@renderer/scene/scene-model'
 import type { BenchState } from '@renderer/state/bench.svelte'
-import { conditionsAt } from '@shared/tides/conditions'
 import { markedPart, type PartId } from './part-ids'
 
-/** What the view is to show of the bench as it stands. */
+/** What the view is to show of the bench as it stands; the rope is solved only where it is drawn. */
 export function sceneFor(bench: BenchState, mode: SceneMode, open: PartId): SceneModel {
-  const conditions = bench.water && conditionsAt(bench.water)
+  const { pot, trip, water } = bench
+  const conditions = water && conditionsAt(water)
+  const tables = { materials: builtInMaterials, coefficients: defaultCoefficients }
+  const why = mode === 'rig' && conditions ? explain({ pot, trip, conditions, ...tables }) : undefined
   return {
-    pot: bench.pot,
+    pot,
     mode,
     check: bench.check,
-    bottom: bench.water?.bottom,
+    bottom: water?.bottom,
     currentMps: conditions && 'surfaceCurrentMps' in conditions ? conditions.surfaceCurrentMps : undefined,
+    line: why?.rope && { shape: why.rope.shape, depthM: why.depthM },
+    centreOfGravityM: mode === 'haul' ? massProperties(pot, builtInMaterials).centreOfGravity : undefined,
     editing: markedPart(open),
     dimension: bench.dimension,
   }

@@ -1,0 +1,23 @@
+import type { Outlook } from '@shared/physics/coefficients'
+import type { Pot } from '@shared/schema/pot'
+import type { Trip } from '@shared/schema/trip'
+import type { Water } from '@shared/schema/water'
+import type { UnitSystem } from '@shared/units/display'
+import type { SingleChange } from '@shared/verdicts/best-change'
+import type { BandPoint, Explanation } from '@shared/verdicts/explain'
+
+/** What the worker is asked, and what it answers; both cross to it as plain data. */
+export interface WhyQuestion {
+  readonly pot: Pot
+  readonly trip: Trip
+  readonly water: Water | undefined
+  readonly outlook: Outlook
+  readonly units: UnitSystem
+}
+
+export interface WhyAnswer {
+  readonly explanation: Explanation | undefined
+  readonly changes: readonly SingleChange[]
+  readonly factors: readonly BandPoint[]
+  readonly rings: readonly BandPoint[]
+}
