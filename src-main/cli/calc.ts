@@ -24,7 +24,11 @@ export const calc: Command = {
     const inputs = parseJson(given === '-' ? await textOf('-', terminal) : given)
     if (!inputs) throw new CommandRefused('the inputs must be JSON in braces', 'inputs')
     const value = evaluate(model, inputs)
-    terminal.write(values.json ? `${JSON.stringify({ model: name, inputs, value })}\n` : `${value}\n`)
+    terminal.write(
+      values.json
+        ? `${JSON.stringify({ model: name, inputs, value })}\n`
+        : `${Number(value.toPrecision(12))}\n`,
+    )
     return 0
   },
 }

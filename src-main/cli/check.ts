@@ -1,6 +1,4 @@
-import { builtInMaterials, withOwnMaterials } from '@shared/design/materials/built-in'
 import { defaultCoefficients } from '@shared/physics/coefficients'
-import { OwnMaterialsSchema } from '@shared/schema/materials'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
 import { extremesOf, predictWater } from '@shared/tides/predict-water'
@@ -9,9 +7,9 @@ import { checkText } from './check-text'
 import { type Command, CommandRefused, type Terminal } from './command'
 import { unitsFrom } from './option-values'
 import { parseOptions } from './options'
-import { readInput, readPot, readTrip, readWater } from './read-input'
+import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
-import { packsFor } from './user-packs'
+import { materialsFor, packsFor } from './user-data'
 
 // Without a date the strongest of a spring and a neap counts.
 const daysWithoutDate = 15
@@ -21,13 +19,12 @@ export const check: Command = {
   name: 'check',
   does: 'whether a pot is legal, holds, shows its float, lifts, fishes and stows',
   usage:
-    'potwright check POT [--water WATER] [--trip TRIP] [--region R] [--materials FILE] [--units metric|imperial] [--data DIR] [--json]',
+    'potwright check POT [--water WATER] [--trip TRIP] [--region R] [--units metric|imperial] [--data DIR] [--json]',
   async run(args, terminal) {
     const { values, positionals } = parseOptions(args, {
       water: { type: 'string' },
       trip: { type: 'string' },
       region: { type: 'string' },
-      materials: { type: 'string' },
       units: { type: 'string' },
       data: { type: 'string' },
       json: { type: 'boolean' },
@@ -38,10 +35,6 @@ export const check: Command = {
     const pot = await readPot(path, terminal)
     const water = values.water === undefined ? undefined : await readWater(values.water, terminal)
     const given = values.trip === undefined ? undefined : await readTrip(values.trip, terminal)
-    const materials =
-      values.materials === undefined
-        ? builtInMaterials
-        : withOwnMaterials(await readInput(values.materials, materialsKind, terminal))
     const trip = tripOf(given, water, values.region)
     const packs = await packsFor(terminal, values.data)
     const pack = packs.find(({ region }) => region === trip?.region)?.pack
@@ -49,7 +42,7 @@ export const check: Command = {
       throw new CommandRefused(`there are no rules for ${values.region}`, 'region')
     const found = fullCheck({
       pot,
-      materials,
+      materials: await materialsFor(terminal, values.data),
       coefficients: defaultCoefficients,
       units,
       today: terminal.now().toISOString().slice(0, 10),
@@ -63,8 +56,6 @@ export const check: Command = {
     return found.overall === 'holds' ? 0 : 1
   },
 }
-
-const materialsKind = { schema: OwnMaterialsSchema, migrations: [], called: 'materials file' }
 
 /** The trip as given; what it leaves out of the place is taken from the water, and `--region` goes before both. */
 function tripOf(

@@ -9,7 +9,7 @@ import { unitsFrom, wholeFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
-import { packsFor } from './user-packs'
+import { packsFor } from './user-data'
 
 /** Every pot against every water. */
 export const match: Command = {

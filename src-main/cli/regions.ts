@@ -4,7 +4,7 @@ import type { RulePack } from '@shared/schema/rule-pack'
 import { type Command, CommandRefused } from './command'
 import { parseOptions } from './options'
 import { coverageText, listText, packText, sideBySideText } from './regions-text'
-import { packsFor } from './user-packs'
+import { packsFor } from './user-data'
 
 /** What the rule packs say, where from and how old. */
 export const regions: Command = {

@@ -75,11 +75,11 @@ function limitsAt(pot: Pot, water: Water, prediction: WaterPrediction): PotLimit
 
 /** Constants of the stations that a water names; one that is not there ends the command. */
 export async function constantsOf(water: Water): Promise<WaterConstants> {
-  const { tide: height, current } = water
-  const found = waterConstants(await shippedStations(), {
-    tide: height?.source === 'station' ? height.id : undefined,
-    current: current?.source === 'station' ? current.id : undefined,
-  })
+  const tide = water.tide?.source === 'station' ? water.tide.id : undefined
+  const current = water.current?.source === 'station' ? water.current.id : undefined
+  // Unpacking the stations takes longer than everything else a command does.
+  if (tide === undefined && current === undefined) return {}
+  const found = waterConstants(await shippedStations(), { tide, current })
   if (!found.ok) throw CommandRefused.from(found.error, water.name)
   return found.value
 }

@@ -1,0 +1,31 @@
+import { join } from 'node:path'
+import { packsInUse, type PackInUse } from '@main/services/packs-in-use'
+import { parseDocument, readIfThere } from '@main/storage/document-file'
+import { defaultDataFolder, homeFolder } from '@main/storage/home'
+import { PackFolder } from '@main/storage/pack-folder'
+import { builtInMaterials, withOwnMaterials } from '@shared/design/materials/built-in'
+import { type Materials, OwnMaterialsSchema } from '@shared/schema/materials'
+import { CommandRefused, type Terminal } from './command'
+
+/* What commands take from the user's data folder. Nothing is written there. */
+
+export const dataFolderOf = (terminal: Terminal, named?: string) =>
+  named ?? defaultDataFolder(homeFolder(terminal.env, terminal.platform))
+
+/** The packs to judge by, with the user's own rules laid over them. */
+export async function packsFor(terminal: Terminal, dataFolder?: string): Promise<PackInUse[]> {
+  const folder = new PackFolder(dataFolderOf(terminal, dataFolder), () => Promise.resolve())
+  const { packs, problems } = await packsInUse(folder)
+  for (const { message } of problems) terminal.writeError(`${message}\n`)
+  return packs
+}
+
+/** The tables of materials, with the user's own rows. */
+export async function materialsFor(terminal: Terminal, dataFolder?: string): Promise<Materials> {
+  const path = join(dataFolderOf(terminal, dataFolder), 'materials.json')
+  const text = await readIfThere(path)
+  if (text === undefined) return builtInMaterials
+  const own = parseDocument(text, { schema: OwnMaterialsSchema, migrations: [], called: 'materials file' })
+  if (!own.ok) throw CommandRefused.from(own.error, path)
+  return withOwnMaterials(own.value)
+}
