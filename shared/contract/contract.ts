@@ -3,6 +3,7 @@ import type { Result } from '@shared/units/result'
 import { app } from './app'
 import { backup } from './backup'
 import { journal } from './journal'
+import { locker, photos } from './locker'
 import { materials } from './materials'
 import { packs } from './packs'
 import { pots } from './pots'
@@ -16,6 +17,8 @@ export const contract = {
   ...waters,
   ...stations,
   ...journal,
+  ...locker,
+  ...photos,
   ...materials,
   ...packs,
   ...settings,

@@ -55,12 +55,12 @@ function byTarget<K extends 'undo' | 'correct'>(
   kind: K,
 ): Map<string, EventOf<K>[]> {
   const map = new Map<string, EventOf<K>[]>()
+  const isThat = (event: JournalEvent): event is EventOf<K> & { target: string } => event.kind === kind
   for (const event of events) {
-    if (event.kind !== kind) continue
-    const amending = event as EventOf<K>
-    const list = map.get(amending.target)
-    if (list) list.push(amending)
-    else map.set(amending.target, [amending])
+    if (!isThat(event)) continue
+    const list = map.get(event.target)
+    if (list) list.push(event)
+    else map.set(event.target, [event])
   }
   return map
 }

@@ -43,7 +43,7 @@ test('says what speaks against an event before it is written, several tried in t
   const book = new JournalBook([[start]], nowMs)
   const code = (...drafts: EventDraft[]) => {
     const found = book.objection(drafts, nowMs)
-    return found && [found.index, found.objection.code]
+    return found && [found.index, found.code]
   }
   expect(code({ kind: 'haul', pot: 'p1' })).toEqual([0, 'haul-not-set'])
   expect(code({ kind: 'set', pot: 'p1' }, { kind: 'haul', pot: 'p1' })).toBeUndefined()
@@ -51,5 +51,15 @@ test('says what speaks against an event before it is written, several tried in t
   expect(code({ kind: 'set', pot: 'p1', at: '2027-01-01T00:00:00.000Z' })).toEqual([0, 'in-the-future'])
   expect(code({ kind: 'undo', target: 'nothing' })).toEqual([0, 'unknown-target'])
   expect(code({ kind: 'undo', target: 'b0' })).toBeUndefined()
+  expect(code({ kind: 'correct', target: 'b0', fields: { pots: [] } })).toEqual([0, 'bad-correction'])
   expect(book.state.pots['p1']?.status).toBe('ashore')
+})
+
+test('work of an earlier day is tried where it would stand', () => {
+  const haul = written(2, 60, { kind: 'haul', pot: 'p1' })
+  const book = new JournalBook([[start, written(1, 50, { kind: 'set', pot: 'p1' }), haul]], nowMs)
+  const code = (...drafts: EventDraft[]) => book.objection(drafts, nowMs)?.code
+  expect(code({ kind: 'haul', pot: 'p1', at: at(55) })).toBeUndefined()
+  expect(code({ kind: 'haul', pot: 'p1', at: at(45) })).toBe('haul-not-set')
+  expect(code({ kind: 'set', pot: 'p1', at: '2025-12-31T00:00:00.000Z' })).toBe('unknown-pot')
 })

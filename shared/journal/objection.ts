@@ -39,7 +39,7 @@ export function objectionTo(state: LockerState, event: Said, latest: string): Ob
     case 'photo':
       return state.pots[event.pot]
         ? undefined
-        : leftOut('unknown-pot', 'A photo names a pot that was never added; it was left out.')
+        : leftOut('unknown-pot', 'A photo names a pot that was not there at the time; it was left out.')
     case 'inspect':
     case 'repair':
       return toLook(state, event)
@@ -66,7 +66,7 @@ function leftOut(code: ProblemCode, what: string): Objection {
 }
 
 function toWork(pot: PotState | undefined, kind: EventDraft['kind']): Objection | undefined {
-  if (!pot) return leftOut('unknown-pot', 'It names a pot that was never added; it was left out.')
+  if (!pot) return leftOut('unknown-pot', 'It names a pot that was not there at the time; it was left out.')
   if (pot.status === 'retired')
     return leftOut('retired-pot', `Pot ${pot.number} is retired; it was left out.`)
   if (kind === 'haul' && !isWet(pot))

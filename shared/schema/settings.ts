@@ -25,6 +25,10 @@ export const SettingsSchema = v.strictObject({
       tideRangeM: v.optional(numberBetween(0, 18)),
     }),
   ),
+  /** The user's own figures of the fishing and wear models, by key. */
+  assumptions: v.optional(
+    v.record(v.pipe(v.string(), v.regex(/^[a-zA-Z]{1,40}$/)), numberBetween(-1e6, 1e6)),
+  ),
   tourSeen: v.optional(v.boolean()),
   recentPots: v.optional(v.pipe(v.array(id), v.maxLength(12))),
 })

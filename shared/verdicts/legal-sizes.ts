@@ -10,8 +10,8 @@ import type { Trip } from '@shared/schema/trip'
 const measures: Partial<Record<MeasureMethod, CrabMeasure>> = {
   'width-tip-to-tip': 'tip-to-tip',
   'width-notch-to-notch': 'notch-to-notch',
-  'width-points-out': 'tip-to-tip',
-  'width-points-in': 'inside-points',
+  'width-points-out': 'inside-points',
+  'width-points-in': 'tip-to-tip',
   'width-widest': 'greatest-width',
   'width-base-of-spines': 'notch-to-notch',
   'length-notch-to-rear': 'length',

@@ -37,7 +37,7 @@ export class LockerBook {
     if (refused)
       return err({
         code: 'invalid',
-        message: `Nothing was written. ${refused.objection.what.replace(/; (it|the haul) was left out\.$/, '.')}`,
+        message: `Nothing was written. ${refused.what.replace(/; (it|the haul) was left out\.$/, '.')}`,
         path: `events.${refused.index}`,
       })
     const written = await this.journal.append(drafts)

@@ -45,7 +45,7 @@ export function lockerHandlers({ locker, newId, sources }: LockerParts): Handler
           ...{ pot: newId(), number, design },
           parts: parts.map((part) => ({ ...part, id: newId() })),
         }))
-        return record([{ kind: 'add-pots', pots: added }])
+        return record([{ kind: 'add-pots', pots: added, at: since(pots, sources.now()) }])
       }),
     'locker:replace': (request) => {
       const fresh = { ...request.with, id: newId() }
@@ -108,4 +108,16 @@ async function numberTaken(locker: LockerBook, numbers: readonly string[]): Prom
       .map((pot) => pot.number),
   )
   return numbers.find((number) => taken.size === taken.add(number).size)
+}
+
+/**
+ * Pots were there since the oldest of their parts was put in, so that work of earlier days can be written down
+ * after them.
+ */
+function since(
+  pots: readonly { readonly parts: readonly { readonly installedOn: string }[] }[],
+  now: Date,
+): string {
+  const days = pots.flatMap((pot) => pot.parts.map((part) => `${part.installedOn}T00:00:00.000Z`))
+  return [now.toISOString(), ...days].reduce((a, b) => (b < a ? b : a))
 }
