@@ -1,4 +1,5 @@
-import { Vector3, type Camera } from 'three'
+import type { Vector3 } from 'three'
+import { type Camera } from 'three'
 import { placeTags, type Tag } from './tag-layout'
 import type { Palette } from './palette'
 import { failsMark } from './state-mark-path'

@@ -3,7 +3,7 @@ import { CanvasTexture, Color, RepeatWrapping, SRGBColorSpace } from 'three'
 import { createNoise, createRandom } from './noise'
 import { bedColours } from './palette'
 
-/* The bottom, drawn once a kind: height as grey for the relief, colour from the height. All of them tile. */
+/* The bottom, drawn once a kind: its height gives the colour and the shading. All of them tile. */
 
 const size = 512
 /** Side of one tile on the bottom [m]. */
@@ -88,53 +88,58 @@ const contrast: Record<Bottom, readonly [number, number]> = {
   silt: [0.88, 1.08],
   'silty-sand': [0.86, 1.1],
   sand: [0.86, 1.1],
-  'rippled-sand': [0.8, 1.12],
-  gravel: [0.76, 1.14],
-  rock: [0.74, 1.14],
+  'rippled-sand': [0.86, 1.08],
+  gravel: [0.8, 1.1],
+  rock: [0.8, 1.1],
 }
 
-export interface BedTextures {
-  readonly colour: CanvasTexture
-  readonly relief: CanvasTexture
+/** Depth of the relief as a share of its wavelength, where light from the side is to show it. */
+const reliefOf: Record<Bottom, number> = {
+  mud: 6,
+  silt: 6,
+  'silty-sand': 7,
+  sand: 7,
+  'rippled-sand': 9,
+  gravel: 5,
+  rock: 5,
 }
 
-export function bedTextures(bottom: Bottom): BedTextures {
+/**
+ * One tile of a bottom with the light already on it: the bottom neither moves nor turns, so its relief is shaded once
+ * here and costs nothing in a frame. The caller disposes it.
+ */
+export function bedTexture(bottom: Bottom): CanvasTexture {
   const height = heights[bottom]
   const [low, high] = contrast[bottom]
-  // The picture holds sRGB bytes, so the colour is mixed in sRGB.
-  const base = new Color(bedColours[bottom]).getRGB({ r: 0, g: 0, b: 0 }, SRGBColorSpace)
   const levels = new Float32Array(size * size)
   for (let y = 0; y < size; y++) {
     for (let x = 0; x < size; x++) levels[y * size + x] = height(x / size, y / size)
   }
-  const colour = paintTile(levels, [base.r, base.g, base.b], low, high)
-  const relief = paintTile(levels, [1, 1, 1], 0, 1)
-  colour.colorSpace = SRGBColorSpace
-  return { colour, relief }
-}
-
-function paintTile(
-  levels: Float32Array,
-  tint: readonly [number, number, number],
-  low: number,
-  high: number,
-): CanvasTexture {
+  const level = (x: number, y: number) => levels[((y + size) % size) * size + ((x + size) % size)] ?? 0
+  // The picture holds sRGB bytes, so the colour is mixed in sRGB.
+  const base = new Color(bedColours[bottom]).getRGB({ r: 0, g: 0, b: 0 }, SRGBColorSpace)
   const canvas = document.createElement('canvas')
   canvas.width = canvas.height = size
   const pen = canvas.getContext('2d')
   if (pen) {
     const image = pen.createImageData(size, size)
-    levels.forEach((level, k) => {
-      const light = 255 * (low + (high - low) * level)
-      image.data[k * 4] = tint[0] * light
-      image.data[k * 4 + 1] = tint[1] * light
-      image.data[k * 4 + 2] = tint[2] * light
-      image.data[k * 4 + 3] = 255
-    })
+    for (let y = 0; y < size; y++) {
+      for (let x = 0; x < size; x++) {
+        const slope = level(x - 1, y) - level(x + 1, y) + 0.8 * (level(x, y - 1) - level(x, y + 1))
+        const lit = Math.max(-0.3, Math.min(0.22, slope * 0.06 * reliefOf[bottom]))
+        const light = 255 * (low + (high - low) * level(x, y) + lit)
+        const k = (y * size + x) * 4
+        image.data[k] = base.r * light
+        image.data[k + 1] = base.g * light
+        image.data[k + 2] = base.b * light
+        image.data[k + 3] = 255
+      }
+    }
     pen.putImageData(image, 0, 0)
   }
   const texture = new CanvasTexture(canvas)
+  texture.colorSpace = SRGBColorSpace
   texture.wrapS = texture.wrapT = RepeatWrapping
-  texture.anisotropy = 8
+  texture.anisotropy = 4
   return texture
 }

@@ -1,6 +1,7 @@
 import { Box3, MathUtils, MOUSE, Spherical, Vector3, type PerspectiveCamera } from 'three'
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import type { DrawLoop } from './draw-loop'
+import { fitView } from './camera-fit'
 import { ease } from './ease'
 import type { ViewName } from './scene-model'
 
@@ -19,30 +20,9 @@ export interface CameraRig {
 
 const easeMs = 180
 const keyTurn = MathUtils.degToRad(10)
-const margin = 1.1
 const least = 0.72
 const most = 1.12
 const homeDirection = new Vector3(0.72, 0.46, 0.78).normalize()
-
-/** A point by its place across the picture and how much nearer it is than the middle. */
-type Seen = readonly [place: number, near: number]
-
-/** A nearer point looks farther out, so the eye stands where the outermost on both sides just fit. */
-function leastDistance(points: readonly Seen[], tan: number): number {
-  const high = Math.max(...points.map(([place, near]) => place + near * tan))
-  const low = Math.min(...points.map(([place, near]) => place - near * tan))
-  return (high - low) / 2 / tan
-}
-
-/** Where to look so that as much is free on one side as on the other, seen from a distance. */
-function middleAt(points: readonly Seen[], distance: number): number {
-  let middle = 0
-  for (let pass = 0; pass < 6; pass++) {
-    const slopes = points.map(([place, near]) => (place - middle) / (distance - near))
-    middle += (distance * (Math.max(...slopes) + Math.min(...slopes))) / 2
-  }
-  return middle
-}
 
 export function createCameraRig(
   camera: PerspectiveCamera,
@@ -80,39 +60,7 @@ export function createCameraRig(
   })
   controls.addEventListener('change', settle)
 
-  /** Where to look and from how far, so that every point is inside the picture and the whole sits in its middle. */
-  function fit(direction: Vector3): { target: Vector3; distance: number } {
-    const tanUp = Math.tan(MathUtils.degToRad(camera.fov / 2)) / margin
-    const tanAcross = tanUp * camera.aspect
-    const up = Math.abs(direction.y) > 0.999 ? new Vector3(0, 0, -1) : new Vector3(0, 1, 0)
-    const right = new Vector3().crossVectors(up, direction).normalize()
-    const above = new Vector3().crossVectors(direction, right)
-    const centre = box.getCenter(new Vector3())
-    const seen = outline.map((corner) => {
-      const from = corner.clone().sub(centre)
-      return { across: from.dot(right), up: from.dot(above), near: from.dot(direction) }
-    })
-    const distance = Math.max(
-      0.1,
-      leastDistance(
-        seen.map(({ across, near }) => [across, near]),
-        tanAcross,
-      ),
-      leastDistance(
-        seen.map(({ up: height, near }) => [height, near]),
-        tanUp,
-      ),
-    )
-    const x = middleAt(
-      seen.map(({ across, near }) => [across, near]),
-      distance,
-    )
-    const y = middleAt(
-      seen.map(({ up: height, near }) => [height, near]),
-      distance,
-    )
-    return { target: centre.addScaledVector(right, x).addScaledVector(above, y), distance }
-  }
+  const fit = (direction: Vector3) => fitView(outline, direction, camera)
 
   function reach(): void {
     const size = box.getSize(new Vector3()).length()

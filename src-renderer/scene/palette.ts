@@ -23,8 +23,8 @@ export interface Palette {
 
 /** What only the view needs, by theme. */
 const own: Record<Theme, Pick<Palette, 'water' | 'speck' | 'quiet' | 'shadow' | 'bedQuiet'>> = {
-  light: { water: '#3f7d9c', speck: '#6d97ad', quiet: '#98a4ac', shadow: 0.62, bedQuiet: 0.05 },
-  dark: { water: '#79b4d2', speck: '#cfe6f2', quiet: '#5d6a74', shadow: 0.7, bedQuiet: 0.55 },
+  light: { water: '#3f7d9c', speck: '#6d97ad', quiet: '#98a4ac', shadow: 0.8, bedQuiet: 0 },
+  dark: { water: '#79b4d2', speck: '#cfe6f2', quiet: '#5d6a74', shadow: 0.85, bedQuiet: 0.5 },
 }
 
 /** The interface's own colours as they stand on the page, so that view and page never disagree. */
@@ -45,13 +45,13 @@ export function readPalette(host: HTMLElement, theme: Theme): Palette {
 }
 
 export const bedColours: Record<Bottom, string> = {
-  mud: '#5f594e',
-  silt: '#777062',
-  'silty-sand': '#94897a',
-  sand: '#a59b88',
-  'rippled-sand': '#a29885',
-  gravel: '#85827d',
-  rock: '#6c7276',
+  mud: '#8d8678',
+  silt: '#a29b8c',
+  'silty-sand': '#b8ad9b',
+  sand: '#cabfa9',
+  'rippled-sand': '#c6bba5',
+  gravel: '#a9a6a0',
+  rock: '#979da1',
 }
 
 /** Paint of floats and tags, by the design's colour names. */

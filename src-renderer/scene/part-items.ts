@@ -59,7 +59,7 @@ export function partItems(
 }
 
 function tubeItem(tube: Tube, slot: string): PartItem {
-  const sides = tube.radiusM > 0.004 ? 14 : 8
+  const sides = tube.part === 'chafe' ? 6 : tube.radiusM > 0.003 ? 12 : 7
   return {
     slot,
     part: tube.part,

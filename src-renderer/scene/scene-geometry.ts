@@ -7,7 +7,7 @@ import { floatAt, haulRopeItem, linePoints, ropeItem } from './rig-items'
 import type { SceneModel } from './scene-model'
 
 /** Netting bars drawn at most; finer netting is drawn in bundles that carry the bars as a pattern. */
-const mostSegments = 60000
+const mostSegments = 24_000
 
 export interface SceneGeometry {
   readonly geometry: PotGeometry

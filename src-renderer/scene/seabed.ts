@@ -1,6 +1,6 @@
 import type { Bottom } from '@shared/schema/water'
-import { CanvasTexture, CircleGeometry, Color, Group, Mesh, MeshLambertMaterial } from 'three'
-import { bedTextures, bedTileM, type BedTextures } from './bed-textures'
+import { BufferAttribute, Color, Group, Mesh, MeshBasicMaterial, RingGeometry, type Texture } from 'three'
+import { bedTexture, bedTileM } from './bed-textures'
 import type { Palette } from './palette'
 
 /** The disc of sea floor under the pot, fading out at its rim. */
@@ -11,82 +11,66 @@ export interface Seabed {
   dispose(): void
 }
 
-const reliefOf: Record<Bottom, number> = {
-  mud: 1.2,
-  silt: 1.2,
-  'silty-sand': 1.5,
-  sand: 1.6,
-  'rippled-sand': 4,
-  gravel: 5,
-  rock: 5,
-}
+const rings = 12
+/** Share of the radius from which the disc fades. */
+const fadeFrom = 0.62
 
 export function createSeabed(): Seabed {
-  const rim = rimTexture()
-  const disc = new CircleGeometry(1, 96).rotateX(-Math.PI / 2)
-  const material = new MeshLambertMaterial({
-    transparent: true,
-    depthWrite: false,
-    alphaMap: rim,
-  })
+  const disc = fadingDisc()
+  const material = new MeshBasicMaterial({ transparent: true, depthWrite: false, vertexColors: true })
   const mesh = new Mesh(disc, material)
   mesh.renderOrder = -2
   const group = new Group()
   group.add(mesh)
-  const drawn = new Map<Bottom, BedTextures>()
-  let shown: Bottom = 'sand'
+  const drawn = new Map<Bottom, Texture>()
+  let palette: Palette | undefined
+
+  function paint() {
+    if (!palette) return
+    // Where the bottom is not known the disc stays plain, rather than guess at sand.
+    if (material.map) material.color.set('#ffffff').lerp(new Color(palette.groundMiddle), palette.bedQuiet)
+    else material.color.set(palette.groundEdge)
+  }
 
   return {
     group,
     show(bottom, radiusM) {
-      // Where the bottom is not known the disc stays plain, rather than guess at sand.
       mesh.scale.setScalar(radiusM)
-      if (!bottom) {
-        material.map = null
-        material.bumpMap = null
-        material.needsUpdate = true
-        return
+      const map = bottom ? (drawn.get(bottom) ?? bedTexture(bottom)) : null
+      if (bottom && map) {
+        drawn.set(bottom, map)
+        const tiles = (2 * radiusM) / bedTileM
+        map.repeat.set(tiles, tiles)
+        map.offset.set(-tiles / 2, -tiles / 2)
       }
-      const textures = drawn.get(bottom) ?? bedTextures(bottom)
-      drawn.set(bottom, textures)
-      const tiles = (2 * radiusM) / bedTileM
-      for (const texture of [textures.colour, textures.relief]) {
-        texture.repeat.set(tiles, tiles)
-        texture.offset.set(-tiles / 2, -tiles / 2)
-      }
-      const fresh = material.map === null || shown !== bottom
-      shown = bottom
-      material.map = textures.colour
-      material.bumpMap = textures.relief
-      material.bumpScale = reliefOf[bottom]
-      if (fresh) material.needsUpdate = true
+      // A material with and one without a map are different programs.
+      if ((map === null) !== (material.map === null)) material.needsUpdate = true
+      material.map = map
+      paint()
     },
-    colours(palette) {
-      material.color.set('#ffffff').lerp(new Color(palette.groundEdge), palette.bedQuiet)
+    colours(next) {
+      palette = next
+      paint()
     },
     dispose() {
       disc.dispose()
       material.dispose()
-      rim.dispose()
-      for (const { colour, relief } of drawn.values()) {
-        colour.dispose()
-        relief.dispose()
-      }
+      for (const texture of drawn.values()) texture.dispose()
     },
   }
 }
 
-function rimTexture(): CanvasTexture {
-  const canvas = document.createElement('canvas')
-  canvas.width = canvas.height = 256
-  const pen = canvas.getContext('2d')
-  if (pen) {
-    const fade = pen.createRadialGradient(128, 128, 60, 128, 128, 128)
-    fade.addColorStop(0, '#ffffff')
-    fade.addColorStop(0.72, '#cccccc')
-    fade.addColorStop(1, '#000000')
-    pen.fillStyle = fade
-    pen.fillRect(0, 0, 256, 256)
+/** A disc of radius one, lying flat, clear at its rim. */
+function fadingDisc(): RingGeometry {
+  const disc = new RingGeometry(0, 1, 72, rings)
+  const position = disc.getAttribute('position')
+  const colours = new Float32Array(position.count * 4).fill(1)
+  for (let k = 0; k < position.count; k++) {
+    const out = Math.hypot(position.getX(k), position.getY(k))
+    const share = Math.min(1, Math.max(0, (out - fadeFrom) / (1 - fadeFrom)))
+    colours[k * 4 + 3] = 1 - share * share * (3 - 2 * share)
   }
-  return new CanvasTexture(canvas)
+  disc.setAttribute('color', new BufferAttribute(colours, 4))
+  disc.rotateX(-Math.PI / 2)
+  return disc
 }

@@ -1,4 +1,5 @@
-import { Color, DoubleSide, ShaderMaterial, Vector2, Vector3 } from 'three'
+import type { Vector2, Vector3 } from 'three'
+import { Color, DoubleSide, ShaderMaterial } from 'three'
 
 /*
  * Thin round things (twine, wire, a far rope) drawn as one flat strip each, turned to the eye and shaded as a round
