@@ -58,12 +58,14 @@ export class LineBalance {
     this.rope = new HangingRope(problem, this.#surfaceMps, this.#forceScale)
   }
 
-  /** Whether the rope asks for more than this upward force of a float at the surface. */
-  sinksAt(verticalN: number): boolean {
-    const hanging = this.#surfaceHanging(verticalN, 0)
-    const rough = this.#miss(hanging, { tolerance: coarseStep })
+  /** The line in balance, with the float at the surface or under. */
+  solve(): LineResult {
+    const loaded = this.#surfaceHanging(this.buoyancyN, 0)
+    const rough = this.#miss(loaded, { tolerance: coarseStep })
     const isClear = Math.abs(rough) > 1e-2 * this.problem.ropeLengthM
-    return (isClear ? rough : this.#fineMiss(hanging)) > 0
+    // Positive where even all the buoyancy does not hold the rope up to the float.
+    const missAtMost = isClear ? rough : this.#fineMiss(loaded)
+    return missAtMost > 0 ? this.#under(missAtMost) : this.#atSurface(missAtMost)
   }
 
   /** Height of the rope's end above the pot under a float at the surface that gives this upward force [m]. */
@@ -81,33 +83,45 @@ export class LineBalance {
   }
 
   /** The float at the surface: the buoyancy used, or the rope lying on the surface. */
-  atSurface(): LineResult {
+  #atSurface(missAtMost: number): LineResult {
+    const { ropeWetWeightNpm, depthM, potHeightM } = this.problem
     const hanging = (q: number) => this.#hangingFor(q)
-    const floats = this.problem.ropeWetWeightNpm < 0 && this.#miss(hanging(0), { tolerance: coarseStep }) < 0
-    const found = floats
-      ? this.#balance(hanging, -1, 0)
-      : this.#balance(hanging, 0, this.#parameterOf(this.buoyancyN))
+    // Without any pull a sinking rope lies level where it is; a floating one may still come down to the pot.
+    const rise = depthM - potHeightM
+    const missAtNone = ropeWetWeightNpm < 0 ? this.#miss(hanging(0), { tolerance: coarseStep }) : rise
+    const most = this.#parameterOf(this.buoyancyN)
+    const found =
+      missAtNone < 0
+        ? this.#balance(hanging, [-1, 0], [rise, missAtNone])
+        : this.#balance(hanging, [0, most], [missAtNone, missAtMost])
     return this.#solution(found, hanging, 'surface')
   }
 
   /** The float drawn under: the height at which its net buoyancy is in balance. */
-  under(): LineResult {
-    const { potHeightM, depthM } = this.problem
+  #under(missAtMost: number): LineResult {
+    const { potHeightM, depthM, ropeLengthM } = this.problem
     const hanging = (z: number) => this.#sunkHanging(z)
-    return this.#solution(this.#balance(hanging, potHeightM, depthM), hanging, 'under')
+    // From the height of the bridle the rope can only go down; how far matters little to the search.
+    const found = this.#balance(hanging, [potHeightM, depthM], [-ropeLengthM / 2, missAtMost])
+    return this.#solution(found, hanging, 'under')
   }
 
   /**
    * The unknown at which the rope's end meets the pot: found on a coarse rope, then brought in on a fine one by the
    * secant; where the secant fails, on the fine rope from the start.
    */
-  #balance(hanging: (q: number) => Hanging, from: number, to: number): Balanced {
+  #balance(
+    hanging: (q: number) => Hanging,
+    [from, to]: readonly [number, number],
+    endValues: readonly [number, number],
+  ): Balanced {
     const fine = (q: number) => this.#fineMiss(hanging(q))
     const whole = to - from
     if (this.#surfaceMps > 0) {
       const coarse = (q: number) => this.#miss(hanging(q), { tolerance: coarseStep })
       const isRough = this.#accuracy === 'rough'
-      const near = brentRoot(coarse, from, to, { tolerance: (isRough ? 1e-6 : 1e-4) * whole })
+      const tolerance = (isRough ? 1e-6 : 1e-4) * whole
+      const near = brentRoot(coarse, from, to, { tolerance, endValues })
       if (isRough) return { ...near, isLast: false }
       const polished = polishedRoot(fine, near.root, from, to)
       if (polished) return { ...polished, isLast: true }

@@ -25,6 +25,5 @@ export type { Clump, LineFailure, LineProblem, LineResult, LineSolution } from '
 export function solveLine(problem: LineProblem, accuracy: Accuracy = 'fine'): LineResult {
   const reason = unsolvable(problem)
   if (reason !== undefined) return failure(reason)
-  const balance = new LineBalance(problem, accuracy)
-  return balance.sinksAt(balance.buoyancyN) ? balance.under() : balance.atSurface()
+  return new LineBalance(problem, accuracy).solve()
 }
