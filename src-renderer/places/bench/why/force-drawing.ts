@@ -10,10 +10,10 @@ export interface DrawnArrow {
   readonly text: readonly [x: number, y: number, anchor: 'start' | 'middle' | 'end']
 }
 
-export const sheet = { width: 560, height: 300, bed: 226, middle: 280 }
-const POT_PX = 200
+export const sheet = { width: 600, height: 290, bed: 170, middle: 290 }
+const POT_PX = 250
 const POT_TALL_PX = 120
-const LONGEST_PX = 96
+const LONGEST_PX = 112
 const SHORTEST_PX = 10
 
 /** Width and height of the pot's outline on the sheet, in the proportion of the design. */
@@ -56,9 +56,9 @@ export function drawForces(
       }
       case 'weight':
         return arrow(
-          [sheet.middle, level(heightM / 2)],
-          [sheet.middle, Math.min(sheet.bed - 4, level(heightM / 2) + px)],
-          [sheet.middle + 8, level(heightM / 2) + 4, 'start'],
+          [sheet.middle, sheet.bed - 4 - px],
+          [sheet.middle, sheet.bed - 4],
+          [sheet.middle + 8, sheet.bed + 4 - px, 'start'],
         )
       case 'lift':
         return arrow(
@@ -68,7 +68,7 @@ export function drawForces(
         )
       case 'ground':
         return arrow(
-          [sheet.middle + 40, sheet.bed + 6 + Math.min(px, 44)],
+          [sheet.middle + 40, sheet.bed + 6 + px],
           [sheet.middle + 40, sheet.bed + 6],
           [sheet.middle + 50, sheet.bed + 40, 'start'],
         )
