@@ -1,0 +1,20 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+import { aliases } from './aliases'
+
+/** The plain models alone, without a browser: what mutation testing runs over and over. */
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  resolve: { alias: aliases },
+  test: {
+    environment: 'node',
+    include: [
+      'shared/numerics/**/*.test.ts',
+      'shared/physics/**/*.test.ts',
+      'shared/rules/**/*.test.ts',
+      'shared/wear/**/*.test.ts',
+    ],
+    // Thousands of random pots say nothing about a single figure, and take too long to run for each mutant.
+    exclude: ['shared/physics/random-pots.test.ts'],
+  },
+})
