@@ -8,6 +8,7 @@ export default defineConfig({
   resolve: { alias: aliases },
   test: {
     environment: 'node',
+    testTimeout: 60_000,
     include: [
       'shared/numerics/**/*.test.ts',
       'shared/physics/**/*.test.ts',

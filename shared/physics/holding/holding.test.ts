@@ -304,7 +304,7 @@ describe('critical currents', () => {
         const line = plainLine({ ...pot.line, ropeDiameterM: 0.008 * times })
         expect(at({ line }).slide.currentMps).toBeLessThan(base.slide.currentMps)
       }),
-      { numRuns: 40 },
+      { numRuns: 15 },
     )
   })
 })
