@@ -46,7 +46,7 @@ export function drawForces(
     switch (name) {
       case 'drag': {
         const y = level(force.at[1])
-        return arrow([left - px - 6, y], [left - 6, y], [left - 6, y - 8, 'end'])
+        return arrow([left - px - 6, y], [left - 6, y], [left - 6, y - 12, 'end'])
       }
       case 'rope': {
         const y = level(force.at[1])
