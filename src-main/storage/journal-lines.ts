@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { type JournalEvent, JournalEventSchema } from '@shared/schema/journal'
+import { type JournalEvent, parseEvent } from '@shared/schema/journal'
 
 /** A line that stops the reading of a journal file: where it stands and what is wrong with it. */
 export interface BadLine {
@@ -49,7 +49,7 @@ function readLine(line: string): { event: JournalEvent } | { message: string; ne
   } catch {
     return { message: 'it is not readable', newer: false }
   }
-  const parsed = v.safeParse(JournalEventSchema, raw)
+  const parsed = parseEvent(raw)
   if (parsed.success) return { event: parsed.output }
   const [issue] = parsed.issues
   return { message: `${v.getDotPath(issue) ?? 'it'}: ${issue.message}`, newer: isNewer(raw) }
