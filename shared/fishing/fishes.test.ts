@@ -3,6 +3,9 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { fishes, type FishesInput } from './fishes'
 import { floatClearance } from './spacing'
+import { fishingAssumptions } from './assumptions'
+import { gapCurve } from './gap-curve'
+import { speciesBySlug } from './species'
 import { harmIfLost } from './ghost'
 import { entranceFit } from './entrances'
 import { haulPoint } from './haul-point'
@@ -144,4 +147,15 @@ test('a release cord spares most of the harm of a lost pot; swinging floats need
   expect(harmIfLost(126).shareOfNoCord).toBeCloseTo(0.157, 3)
   expect(harmIfLost().shareOfNoCord).toBe(1)
   expect(floatClearance(30, 18)).toBe(-6)
+})
+
+test('the share kept by a gap rises with size, and even the smallest do not all try it', () => {
+  const species = speciesBySlug('scylla-serrata')
+  const gap = { shape: 'rectangle', widthMm: 120, heightMm: 46, count: 2, bottomEdgeMm: 20 } as const
+  const curve = (species && gapCurve(gap, mudCrab, species, fishingAssumptions)) ?? []
+  const kept = curve.map((point) => point.kept.mid)
+  expect(kept.every((share, i) => i === 0 || share > (kept[i - 1] ?? 1))).toBe(true)
+  expect(kept[0]).toBeCloseTo(0.1, 2)
+  expect(kept.at(-1)).toBeCloseTo(1, 2)
+  expect(curve.every(({ kept: { low, mid, high } }) => low < mid && mid < high)).toBe(true)
 })
