@@ -1,13 +1,14 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'electron-vite'
 import { aliases } from './.config/aliases'
+import { licences } from './.config/licences'
 import { stationData } from './.config/station-data'
 
 // Every runtime library is a development dependency: it is bundled, and the package ships `out/` alone.
 export default defineConfig({
   main: {
     resolve: { alias: aliases },
-    plugins: [stationData()],
+    plugins: [stationData(), licences()],
     build: {
       target: 'node20.18',
       rolldownOptions: {
@@ -31,7 +32,7 @@ export default defineConfig({
     root: 'src-renderer',
     resolve: { alias: aliases },
     // `svelte.config.js` is looked for in the renderer's root, so the options are given here.
-    plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+    plugins: [svelte({ configFile: false, compilerOptions: { runes: true } }), licences()],
     worker: { format: 'es' },
     build: {
       target: 'chrome130',

@@ -71,7 +71,7 @@ async function start(): Promise<void> {
         Chromium: process.versions.chrome,
         Node: process.versions.node,
       },
-      licences: () => readLicences(built('./licences.json')),
+      licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
       flushed: () => open?.closing.flushed(),
     },
   })

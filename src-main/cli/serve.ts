@@ -5,6 +5,9 @@ import { homeFolder } from '@main/storage/home'
 import { type Command, CommandRefused } from './command'
 import { parseOptions } from './options'
 
+/** A file of the build, from where the built command stands. */
+const built = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
 /** Serves the browser edition until it is interrupted. */
 export const serve: Command = {
   name: 'serve',
@@ -21,8 +24,8 @@ export const serve: Command = {
       home: homeFolder(terminal.env, terminal.platform),
       dataFolder: values.data,
       port: portFrom(values.port),
-      pages: fileURLToPath(new URL('../renderer/', import.meta.url)),
-      licencesFile: fileURLToPath(new URL('./licences.json', import.meta.url)),
+      pages: built('../renderer/'),
+      licenceFiles: ['./licences.json', '../renderer/licences.json'].map(built),
       now: terminal.now,
     })
     if (!opened.ok) throw new CommandRefused(opened.error.message, opened.error.path)

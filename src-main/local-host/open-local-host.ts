@@ -10,7 +10,7 @@ export interface BrowserEditionOptions {
   readonly dataFolder: string | undefined
   readonly port: number
   readonly pages: string
-  readonly licencesFile: string
+  readonly licenceFiles: readonly string[]
   readonly now: () => Date
 }
 
@@ -26,7 +26,7 @@ export async function openLocalHost(
       edition: 'browser',
       version,
       runtime: { Node: process.versions.node },
-      licences: () => readLicences(options.licencesFile),
+      licences: () => readLicences(options.licenceFiles),
       flushed: () => undefined,
     },
   })

@@ -2,9 +2,9 @@ import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
-import type { Bridge } from '@shared/contract/bridge'
 import type { Pot } from '@shared/schema/pot'
 import { editions, openApp, type RunningApp } from './app'
+import { ask } from './ask'
 
 /* What is kept is kept: across a restart, a kill in the middle of saving, and damage to the folder. */
 
@@ -15,23 +15,6 @@ const pot: Pot = {
   name: 'Kept pot',
   gearKind: 'pot',
   body: { shape: 'round', baseDiameterMm: 900, topDiameterMm: 900, heightMm: 320, folds: true, feet: 0 },
-}
-
-/** Asks the services through the page's own bridge, as the interface does. */
-async function ask(page: Page, channel: string, request: unknown): Promise<unknown> {
-  return page.evaluate(
-    async ([name, body]) => {
-      const { bridge } = window as unknown as { bridge?: Bridge }
-      if (bridge) return (bridge as (channel: unknown, request: unknown) => Promise<unknown>)(name, body)
-      const response = await fetch(`/call/${String(name)}`, {
-        method: 'POST',
-        headers: { 'content-type': 'application/json' },
-        body: JSON.stringify(body),
-      })
-      return response.json()
-    },
-    [channel, request],
-  )
 }
 
 async function save(page: Page, document: Pot, revision?: string): Promise<string> {

@@ -1,0 +1,106 @@
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { chmod, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { createInterface } from 'node:readline'
+import { fileURLToPath } from 'node:url'
+import { afterEach, describe, expect, test } from 'vitest'
+import { editions, openApp, type Places, type RunningApp } from './app'
+import { ask } from './ask'
+import { serve } from './browser-edition'
+
+/* The program opens: on an empty folder, on a damaged one, on one it may not write to, and by `npm start`. */
+
+const start = fileURLToPath(new URL('../../src-main/launch/start.mjs', import.meta.url))
+
+async function damage({ dataFolder }: Places) {
+  for (const folder of ['pots', 'waters', 'settings', 'journal', 'packs'])
+    await mkdir(join(dataFolder, folder), { recursive: true })
+  await writeFile(join(dataFolder, 'pots', 'a.pot.json'), '\0'.repeat(300))
+  await writeFile(join(dataFolder, 'pots', 'b.pot.json'), '{"format":"potwright/pot","version":9}')
+  await writeFile(join(dataFolder, 'waters', 'c.water.json'), 'null')
+  await writeFile(join(dataFolder, 'journal', 'other.jsonl'), 'not a line of ours\n{}\n')
+  await writeFile(join(dataFolder, 'packs', 'US-WA.rules.json'), '[]')
+}
+
+describe.each(editions)('$edition edition', ({ edition, missing }) => {
+  let app: RunningApp | undefined
+  afterEach(async () => {
+    await app?.close()
+    app = undefined
+  })
+
+  test.skipIf(missing)(
+    'opens on an empty folder, asks nobody else for anything, and breaks no rule of the page',
+    async () => {
+      app = await openApp(edition)
+      await expect.poll(() => app?.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
+      expect(await app.page.title()).toMatch(/Potwright/)
+      await app.page.reload()
+      await expect.poll(() => app?.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)('opens on a damaged folder, says what is wrong and loses nothing', async () => {
+    app = await openApp(edition, damage)
+    expect(await ask(app.page, 'pots:list', {})).toMatchObject({
+      ok: true,
+      value: { items: [], problems: [{ kind: 'set-aside', documentId: 'a' }, { kind: 'newer' }] },
+    })
+    expect(await ask(app.page, 'journal:list', {})).toMatchObject({
+      value: { problems: [{ file: 'other.jsonl', line: 1 }] },
+    })
+    const names = await readdir(join(app.dataFolder, 'pots'))
+    expect(names.filter((name) => /^a\.pot\.json\.bad-\d{8}-\d{6}\.json$/.test(name))).toHaveLength(1)
+    expect(names).toContain('b.pot.json')
+  })
+})
+
+describe('browser edition from the command line', () => {
+  let folder = ''
+  afterEach(async () => {
+    await chmod(join(folder, 'data'), 0o700).catch(() => undefined)
+    await rm(folder, { recursive: true, force: true })
+  })
+
+  async function places(): Promise<Places> {
+    folder = await mkdtemp(join(tmpdir(), 'potwright-open-'))
+    const made = { home: join(folder, 'home'), dataFolder: join(folder, 'data') }
+    for (const one of Object.values(made)) await mkdir(one)
+    return made
+  }
+
+  test('a second one on the same folder is refused, by name', async () => {
+    const where = await places()
+    const first = await serve(where)
+    await expect(serve(where)).rejects.toThrow(/already open on this data folder/)
+    await first.end('SIGTERM')
+    const again = await serve(where)
+    await again.end('SIGKILL')
+    const afterCrash = await serve(where)
+    await afterCrash.end('SIGTERM')
+  })
+
+  test('npm start opens it where there is no display, says why, and how to get the window', async () => {
+    const { home, dataFolder } = await places()
+    const child = spawn(process.execPath, [start, '--data', dataFolder], {
+      env: { ...process.env, POTWRIGHT_HOME: home, DISPLAY: '', WAYLAND_DISPLAY: '', CI: '1' },
+      stdio: ['ignore', 'pipe', 'inherit'],
+    })
+    const ended = once(child, 'exit')
+    const lines: string[] = []
+    for await (const line of createInterface(child.stdout)) {
+      lines.push(line)
+      if (line.includes('Ctrl+C')) break
+    }
+    const text = lines.join('\n')
+    expect(text).toMatch(/browser edition, because there is no display here/)
+    expect(text).toMatch(/For the desktop window/)
+    const entrance = /http:\/\/127\.0\.0\.1:\d+\/\?token=\S+/.exec(text)?.[0] ?? ''
+    expect((await fetch(entrance, { redirect: 'manual' })).status).toBe(303)
+    child.kill('SIGTERM')
+    await ended
+  })
+})
