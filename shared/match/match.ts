@@ -77,7 +77,7 @@ export function matchCell(pot: Pot, place: MatchWater, setting: MatchSetting): M
 }
 
 /** The same trip, gone to this water: its region and zone are the ones that count. */
-const tripTo = ({ region, zone }: Water, trip: Trip | undefined): Trip => ({
+export const tripTo = ({ region, zone }: Water, trip: Trip | undefined): Trip => ({
   ...(trip ?? { format: 'potwright/trip', version: 1 }),
   ...(region !== undefined && { region }),
   ...(zone !== undefined && { zone }),
