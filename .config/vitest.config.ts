@@ -42,7 +42,10 @@ export default defineConfig({
       },
       {
         resolve: { alias: aliases, conditions: ['browser'] },
-        plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+        // Prebundled Svelte libraries bring a second copy of the runtime, whose effects the page's own does not know.
+        plugins: [
+          svelte({ configFile: false, prebundleSvelteLibraries: false, compilerOptions: { runes: true } }),
+        ],
         test: {
           name: 'renderer',
           include: ['src-renderer/**/*.browser.test.ts'],

@@ -12,6 +12,7 @@ import { History } from './history.svelte'
 import { settings } from './settings.svelte'
 import { shelf, waters } from './shelf'
 import { today } from './today'
+import { stateNotes as w } from './words'
 
 /** How long a size stays drawn on the pot after the hand has left its slider. */
 const DIMENSION_MS = 1500
@@ -168,15 +169,13 @@ export class BenchState {
 
   /** Somebody else changed the design since it was opened: both are kept, and the reader is told. */
   async #saveApart(pot: Pot): Promise<boolean> {
-    const apart: Pot = { ...pot, id: freshId(), name: `${pot.name} (from this bench)` }
+    const apart: Pot = { ...pot, id: freshId(), name: w.apart(pot.name) }
     const answer = await shelf.save(apart)
     await shelf.load()
     if (!answer.ok) return false
     this.#savedPot = apart
     this.history.push({ ...this.sheet, pot: { ...this.pot, id: apart.id, name: apart.name } }, 'apart')
-    notices.say(
-      `${pot.name} was changed elsewhere meanwhile. Both are kept; yours goes on as “${apart.name}”.`,
-    )
+    notices.say(w.keptApart(pot.name, apart.name))
     return true
   }
 }

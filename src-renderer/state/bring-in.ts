@@ -1,6 +1,7 @@
 import { notices } from '@renderer/ui/notices.svelte'
 import { bench } from './bench.svelte'
 import { shelf, waters } from './shelf'
+import { stateNotes as w } from './words'
 
 interface TextFile {
   readonly name: string
@@ -13,7 +14,7 @@ export async function bringIn(files: readonly TextFile[]): Promise<void> {
     if (isWater(file.text)) {
       const answer = await waters.import(file.text)
       notices.say(
-        answer.ok ? brought(answer.value.stored.document.name) : refused(file, answer.error.message),
+        answer.ok ? w.brought(answer.value.stored.document.name) : w.refused(file.name, answer.error.message),
         {
           tone: answer.ok ? 'plain' : 'fails',
         },
@@ -23,11 +24,9 @@ export async function bringIn(files: readonly TextFile[]): Promise<void> {
     const answer = await shelf.import(file.text)
     if (answer.ok) {
       await bench.open(answer.value.stored.document)
-      notices.say(brought(answer.value.stored.document.name))
-    } else notices.say(refused(file, answer.error.message), { tone: 'fails' })
+      notices.say(w.brought(answer.value.stored.document.name))
+    } else notices.say(w.refused(file.name, answer.error.message), { tone: 'fails' })
   }
 }
 
 const isWater = (text: string) => /"format"\s*:\s*"potwright\/water"/.test(text)
-const brought = (name: string) => `${name} was brought in.`
-const refused = (file: TextFile, why: string) => `${file.name}: ${why}`

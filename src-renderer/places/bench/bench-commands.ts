@@ -6,13 +6,13 @@ import { partIds } from './part-ids'
 import { copyPot, exportPot, importPots, startFrom } from './shelf-actions'
 import { partWords, shelfWords as w } from './words'
 
-const group = 'Bench'
+const group = w.group
 
 /** What can be done on the Bench by name or by key. */
 export function benchCommands(open: { shelf: () => void }): Command[] {
   return [
     { id: 'pot:new', label: w.title, group, keys: 'Ctrl+O', run: open.shelf },
-    { id: 'pot:copy', label: 'Copy this design', group, keys: 'Ctrl+D', run: () => void copyPot(bench.pot) },
+    { id: 'pot:copy', label: w.copyThis, group, keys: 'Ctrl+D', run: () => void copyPot(bench.pot) },
     { id: 'pot:import', label: w.importFiles, group, run: () => void importPots() },
     { id: 'pot:export', label: w.exportOne, group, keys: 'Ctrl+E', run: () => void exportPot(bench.pot) },
     ...starterPots.map((pot) => ({
@@ -23,7 +23,7 @@ export function benchCommands(open: { shelf: () => void }): Command[] {
     })),
     ...partIds.map((id) => ({
       id: `part-${id}`,
-      label: `Open the part: ${partWords[id]}`,
+      label: w.openPart(partWords[id]),
       group,
       run: () => {
         benchView.openPart(id)

@@ -104,7 +104,6 @@ export const stripWords = {
   yes: 'Yes',
   no: 'No',
   fromWater: 'Kept with the water; change it under Waters.',
-  atLeast: 'at low water',
 } as const
 
 export const shelfWords = {
@@ -115,13 +114,11 @@ export const shelfWords = {
   start: 'Start a new one from',
   copyOf: (name: string) => `${name}, copy`,
   copy: 'Copy',
-  rename: 'Rename',
   remove: 'Remove',
   exportOne: 'Save as a file',
   importFiles: 'Bring in from a file',
   dropHere: 'Or drop design files anywhere on the Bench.',
   removed: (name: string) => `${name} was taken off the shelf.`,
-  brought: (name: string) => `${name} was put on the shelf.`,
   onBench: 'On the bench',
   menu: (name: string) => `What to do with ${name}`,
   savedAt: (when: string) => `Saved ${when}`,
@@ -129,6 +126,10 @@ export const shelfWords = {
   keepCurrent: 'Keep the one on the shelf',
   takeOther: 'Take the other one',
   design: 'Design',
+  parts: 'Parts',
+  copyThis: 'Copy this design',
+  openPart: (part: string) => `Open the part: ${part}`,
+  group: 'Bench',
   name: 'Name of the design',
 } as const
 
@@ -147,7 +148,6 @@ export const potViewWords = {
 
 export const verdictPanelWords = {
   title: 'Verdicts',
-  findings: (count: number) => (count === 1 ? '1 finding' : `${count} findings`),
   noFindings: 'Nothing to report yet.',
   caution: 'Local rules and licensed practice decide. Estimates carry their spread; they are no promise.',
   announce: (states: string) => `Verdicts now: ${states}`,

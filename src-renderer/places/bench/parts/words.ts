@@ -62,6 +62,7 @@ export const partFieldWords = {
   excluderWidth: 'Turtle frame width',
   excluderHeight: 'Turtle frame height',
 
+  door: (place: string) => `${place} door`,
   addDoor: 'Add a door',
   purpose: 'For',
 
@@ -72,6 +73,10 @@ export const partFieldWords = {
   baitMass: 'Bait',
   baitHeight: 'Hangs at',
 
+  rings: (n: number) => `Rings ${n}`,
+  slots: (n: number) => `Slots ${n}`,
+  ring: 'Ring',
+  slot: 'Slot',
   addGap: 'Add escape gaps',
   bottomEdge: 'Lower edge above the base',
   corner: 'From the nearest corner',
@@ -87,11 +92,11 @@ export const partFieldWords = {
   haulBearing: 'Haul point, bearing',
 
   construction: 'Lay',
+  ropeWeight: (n: number) => `Weight ${n}`,
   ropeWeights: 'Weights on the rope',
   addWeight: 'Add a weight',
   belowFloat: 'Below the float',
 
-  colours: 'Colours',
   colour: (n: number) => `Colour ${n}`,
   noColour: 'None',
   pattern: 'Pattern',
@@ -127,7 +132,6 @@ export const absentWords = {
   bridle: 'No bridle given.',
   rope: 'No rope given.',
   float: 'No float given.',
-  marks: 'Nothing written anywhere yet.',
   catch: 'Catch not said; the haul is reckoned with an empty pot.',
   stow: 'Space not said.',
 } as const

@@ -14,7 +14,6 @@ export const whyWords = {
   push: 'Pushes along the bottom',
   grip: 'The bottom can hold',
   shares: 'Where the push comes from',
-  rope: 'Rope',
   fromRope: 'Pull of the rope',
   side: 'The rope from the side',
   ropeFacts: (tension: string, reserve: string, offset: string) =>
@@ -30,8 +29,6 @@ export const whyWords = {
   rings: 'What a heavier base ring does',
   ringMass: 'Mass of the base ring',
   startsAt: 'Starts to move at',
-  holds: 'Holds',
-  likely: 'Likely',
 } as const
 
 export const outlookWords: Record<Outlook, string> = {

@@ -1,0 +1,8 @@
+/** What the state says of itself in notices. */
+export const stateNotes = {
+  apart: (name: string) => `${name} (from this bench)`,
+  keptApart: (name: string, apart: string) =>
+    `${name} was changed elsewhere meanwhile. Both are kept; yours goes on as “${apart}”.`,
+  brought: (name: string) => `${name} was brought in.`,
+  refused: (file: string, why: string) => `${file}: ${why}`,
+} as const

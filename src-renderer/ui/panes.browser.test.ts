@@ -1,0 +1,162 @@
+import { createRawSnippet } from 'svelte'
+import { userEvent } from 'vitest/browser'
+import { expect, test, vi } from 'vitest'
+import { render } from 'vitest-browser-svelte'
+import CommandPalette from './CommandPalette.svelte'
+import { commands } from './commands.svelte'
+import CurveChart from './CurveChart.svelte'
+import DataTable from './DataTable.svelte'
+import Dialog from './Dialog.svelte'
+import FindingCard from './FindingCard.svelte'
+import Tabs from './Tabs.svelte'
+
+const text = (html: string) => createRawSnippet(() => ({ render: () => `<div>${html}</div>` }))
+
+test('a dialog keeps the focus, closes on escape and gives the focus back', async () => {
+  const opener = document.createElement('button')
+  document.body.append(opener)
+  opener.focus()
+  const onclose = vi.fn()
+  const screen = await render(Dialog, {
+    title: 'Shelf',
+    open: true,
+    onclose,
+    children: text('<button>One</button>'),
+  })
+  await expect.element(screen.getByRole('dialog', { name: 'Shelf' })).toBeVisible()
+  for (let press = 0; press < 5; press++) await userEvent.keyboard('{Tab}')
+  expect(document.activeElement?.closest('dialog') ?? document.activeElement).not.toBe(opener)
+  await userEvent.keyboard('{Escape}')
+  expect(onclose).toHaveBeenCalled()
+  await screen.rerender({ open: false })
+  expect(document.activeElement).toBe(opener)
+  opener.remove()
+})
+
+test('tabs go round by arrow keys', async () => {
+  const onchange = vi.fn()
+  const tabs = [
+    { value: 'pot', label: 'Pot' },
+    { value: 'why', label: 'Why' },
+  ]
+  const screen = await render(Tabs, {
+    label: 'The pot',
+    value: 'pot',
+    tabs,
+    children: text('in it'),
+    onchange,
+  })
+  screen.getByRole('tab', { name: 'Pot' }).element().focus()
+  await userEvent.keyboard('{ArrowLeft}')
+  expect(onchange).toHaveBeenLastCalledWith('why')
+  await expect.element(screen.getByRole('tab', { name: 'Why' })).toHaveFocus()
+})
+
+const columns = [
+  { key: 'name', label: 'Name', text: (row: { name: string; n: number }) => row.name },
+  {
+    key: 'n',
+    label: 'Count',
+    number: true,
+    text: (row: { name: string; n: number }) => String(row.n),
+    sort: (row: { name: string; n: number }) => row.n,
+  },
+]
+
+test('a table sorts by a column, both ways, and says so', async () => {
+  const rows = [2, 10, 1].map((n) => ({ name: `pot ${n}`, n }))
+  const screen = await render(DataTable<(typeof rows)[number]>, {
+    caption: 'Pots',
+    rows,
+    columns,
+    rowKey: (row) => row.name,
+  })
+  const counts = () =>
+    screen
+      .getByRole('row')
+      .elements()
+      .slice(1)
+      .map((row) => row.lastElementChild?.textContent?.trim())
+  await screen.getByRole('button', { name: 'Count' }).click()
+  expect(counts()).toEqual(['1', '2', '10'])
+  await expect
+    .element(screen.getByRole('columnheader', { name: 'Count' }))
+    .toHaveAttribute('aria-sort', 'ascending')
+  await screen.getByRole('button', { name: 'Count' }).click()
+  expect(counts()).toEqual(['10', '2', '1'])
+})
+
+test('of ten thousand rows only those in view are in the page, and the last can be reached', async () => {
+  const rows = Array.from({ length: 10_000 }, (_, n) => ({ name: `pot ${n}`, n }))
+  const screen = await render(DataTable<(typeof rows)[number]>, {
+    caption: 'Pots',
+    rows,
+    columns,
+    rowKey: (row) => row.name,
+  })
+  expect(screen.getByRole('row').elements().length).toBeLessThan(80)
+  const region = screen.getByRole('region', { name: 'Pots' }).element()
+  region.scrollTop = region.scrollHeight
+  await expect.element(screen.getByText('pot 9999', { exact: true })).toBeVisible()
+})
+
+test('a chart is read by keys and has its numbers as a table', async () => {
+  const points = [0, 1, 2, 3].map((x) => ({ x, y: x / 10 }))
+  const screen = await render(CurveChart, {
+    title: 'Grip',
+    from: 0,
+    to: 3,
+    xLabel: 'Ring',
+    xUnit: 'kg',
+    yLabel: 'Moves at',
+    unit: 'm/s',
+    series: [{ label: 'Moves at', points }],
+  })
+  const plot = screen.getByRole('slider', { name: 'Grip' })
+  ;(plot.element() as SVGElement).focus()
+  await userEvent.keyboard('{ArrowRight}{ArrowRight}')
+  await expect.element(plot).toHaveAttribute('aria-valuetext', '2 kg: 0.2 m/s')
+  await userEvent.keyboard('{End}')
+  await expect.element(plot).toHaveAttribute('aria-valuetext', '3 kg: 0.3 m/s')
+  await screen.getByRole('button', { name: 'Show the numbers as a table' }).click()
+  await expect.element(screen.getByRole('cell', { name: '0.3 m/s' })).toBeVisible()
+})
+
+test('the palette finds a command by its words and runs it', async () => {
+  const run = vi.fn()
+  const forget = commands.register([
+    { id: 'a', label: 'Undo', group: 'Edit', run: vi.fn() },
+    { id: 'b', label: 'Open the part: Rope', group: 'Bench', run },
+  ])
+  const screen = await render(CommandPalette, { open: true, onclose: vi.fn() })
+  await screen.getByRole('combobox').fill('rope part')
+  await userEvent.keyboard('{Enter}')
+  expect(run).toHaveBeenCalledOnce()
+  forget()
+})
+
+test('a finding says its value, limit and margin, and shows its part', async () => {
+  const onshow = vi.fn()
+  const screen = await render(FindingCard, {
+    finding: {
+      rule: 'US-WA:cord-size',
+      state: 'fails',
+      part: 'release',
+      what: 'The release cord is thicker than the most allowed.',
+      actual: 4,
+      limit: 3.2,
+      margin: -0.8,
+      unit: 'mm',
+      standing: 'law',
+      source: { title: 'A rule', date: '2026', confidence: 'read' },
+    },
+    partName: 'Show the release cord',
+    onshow,
+  })
+  await expect.element(screen.getByRole('img', { name: 'Fails' })).toBeVisible()
+  await expect.element(screen.getByText('−0.8 mm')).toBeVisible()
+  await screen.getByRole('button', { name: 'Show the release cord' }).click()
+  expect(onshow).toHaveBeenCalledOnce()
+  await screen.getByRole('button', { name: /^Law/ }).click()
+  await expect.element(screen.getByText('Read at the source')).toBeVisible()
+})
