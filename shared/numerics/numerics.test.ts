@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { bracketUpwards } from './bracket'
 import { brentRoot } from './brent-root'
 import { compensatedSum } from './compensated-sum'
+import { polishedRoot } from './polished-root'
 import { interpolate } from './interpolation'
 
 describe('Brent root', () => {
@@ -70,6 +71,35 @@ describe('Brent root', () => {
         expect(Math.abs(found.root - root)).toBeLessThan(1e-10)
       }),
     )
+  })
+})
+
+describe('polished root', () => {
+  test('settles from close by, and says where the function was asked last', () => {
+    let last = NaN
+    const found = polishedRoot(
+      (x) => {
+        last = x
+        return Math.exp(x) - 2
+      },
+      0.69,
+      0,
+      2,
+    )
+    expect(found?.root).toBeCloseTo(Math.LN2, 8)
+    expect(found?.root).toBe(last)
+    expect(found?.residual).toBe(Math.exp(last) - 2)
+  })
+  test('keeps inside the interval, from its upper half too', () => {
+    expect(polishedRoot((x) => x - 1.9, 1.8, 0, 2)?.root).toBeCloseTo(1.9, 8)
+    const asked: number[] = []
+    polishedRoot((x) => asked.push(x) && Math.sqrt(x + 1), 0.5, 0, 2)
+    expect(asked.every((x) => x >= 0 && x <= 2)).toBe(true)
+  })
+  test('gives up where the function is flat or jumps about', () => {
+    expect(polishedRoot(() => 1, 0.5, 0, 1)).toBeUndefined()
+    let sign = 1
+    expect(polishedRoot(() => (sign *= -1.5), 0.5, 0, 1)).toBeUndefined()
   })
 })
 

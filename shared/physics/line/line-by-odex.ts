@@ -10,7 +10,7 @@ export interface LowerEnd {
   readonly zM: number
 }
 
-/** Hairer's extrapolation code on the plain equations dT/ds = f, dr/ds = -T/|T|, written apart from the solver. */
+/** Hairer's extrapolation code on the plain equations dT/ds = f, dr/ds = -T/|T|, written apart from the solver. Weights in order. */
 export function followByOdex(problem: LineProblem, top: LineSolution): LowerEnd {
   const solver = new Solver(4)
   solver.absoluteTolerance = solver.relativeTolerance = 1e-11
@@ -26,8 +26,18 @@ export function followByOdex(problem: LineProblem, top: LineSolution): LowerEnd 
     const skin = pressure(problem.cdt) * Math.abs(along) * along
     return [across * nx + skin * ex, across * nz + skin * ez - problem.ropeWetWeightNpm, -ex, -ez]
   }
-  const start = [top.floatDragN, top.verticalN, 0, problem.depthM - top.dipM]
-  const { y } = solver.solve(slope, 0, start, problem.ropeLengthM)
-  const [pullXN = NaN, pullZN = NaN, x = NaN, zM = NaN] = y
+  let state = [top.floatDragN, top.verticalN, 0, problem.depthM - top.dipM]
+  let from = 0
+  for (const { atFromFloatM, wetWeightN } of problem.clumps) {
+    state = solver.solve(slope, from, state, atFromFloatM).y
+    state = state.map((value, i) => (i === 1 ? value - wetWeightN : value))
+    from = atFromFloatM
+  }
+  const [pullXN = NaN, pullZN = NaN, x = NaN, zM = NaN] = solver.solve(
+    slope,
+    from,
+    state,
+    problem.ropeLengthM,
+  ).y
   return { pullXN, pullZN, offsetM: -x, zM }
 }

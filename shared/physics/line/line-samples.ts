@@ -70,3 +70,14 @@ export const anyLumpedLine = anyLine.map((line): LineProblem => ({
   ...line,
   float: lumpedFloat(netBuoyancy(line.float, line.waterDensity), sunkDragArea(line.float)),
 }))
+
+/** The same with two weights tied in, in order from the float. */
+export const anyWeightedLine = fc
+  .tuple(anyLine, between(0.05, 0.5), between(0.55, 0.95), between(0.1, 3), between(0.1, 3))
+  .map(([line, first, second, one, two]): LineProblem => ({
+    ...line,
+    clumps: [
+      { atFromFloatM: first * line.ropeLengthM, wetWeightN: one },
+      { atFromFloatM: second * line.ropeLengthM, wetWeightN: two },
+    ],
+  }))

@@ -4,7 +4,7 @@ import { criticalAngle, dragCatenary, straightLine } from '@shared/physics/rope/
 import { solveLine, type LineProblem, type LineSolution } from './line'
 import { fineStep, HangingRope } from './hanging-rope'
 import { followByOdex } from './line-by-odex'
-import { anyLine, anyLumpedLine, lumpedFloat, plainLine } from './line-samples'
+import { anyLine, anyLumpedLine, anyWeightedLine, lumpedFloat, plainLine } from './line-samples'
 import { minimumRope } from './minimum-rope'
 import { pullUnderCurrent } from './pull-under'
 import { slackAtSlackWater } from './slack-water'
@@ -124,12 +124,79 @@ describe('exact limits', () => {
     expect(line.verticalN).toBeCloseTo(5 - 0.8 - 0.5, 6)
     expect(line.potUpliftN).toBeCloseTo(1.7, 6)
   })
+
+  test('still water: a weight close under the float leaves the rest of a floating rope adrift', () => {
+    const line = solved(
+      plainLine({
+        surfaceCurrentMps: 0,
+        ropeWetWeightNpm: -0.1,
+        clumps: [{ atFromFloatM: 2, wetWeightN: 5 }],
+        float: lumpedFloat(40, 0.02),
+      }),
+    )
+    // Down 2 m, back up 2 m, then 6 m up and down above the surface in truth lie on it.
+    expect(line.slackSurfaceM).toBeGreaterThan(5)
+    expect(Math.max(...line.shape.filter((_, i) => i % 2 === 1))).toBeLessThanOrEqual(20)
+  })
+
+  test('still water: a weight tied deeper than the water rests on the bed', () => {
+    for (const ropeWetWeightNpm of [-0.1, 0, 0.1]) {
+      const line = solved(
+        plainLine({
+          surfaceCurrentMps: 0,
+          ropeWetWeightNpm,
+          clumps: [{ atFromFloatM: 25, wetWeightN: 5 }],
+          float: lumpedFloat(40, 0.02),
+        }),
+      )
+      expect(line.state).toBe('surface')
+      expect(line.potHorizontalN).toBe(0)
+      expect(line.verticalN).toBeLessThan(5 + 3)
+    }
+  })
+
+  test('a floating rope of more than the depth in a weak stream lies partly on the surface', () => {
+    const line = solved(
+      plainLine({
+        profile: 'power',
+        surfaceCurrentMps: 0.02,
+        ropeWetWeightNpm: -0.1,
+        float: lumpedFloat(40, 0.02),
+      }),
+    )
+    expect(line).toMatchObject({ state: 'surface', verticalN: 0, onBottomM: 0 })
+    expect(line.slackSurfaceM).toBeGreaterThan(5)
+    expect(line.slackSurfaceM).toBeLessThan(10)
+    expect([...line.shape.slice(0, 2)]).toEqual([line.offsetM, 20])
+    expect(line.shape[3]).toBe(20)
+    expect(line.shape[2]).toBeCloseTo(line.offsetM - line.slackSurfaceM, 9)
+  })
+
+  test('a sinking rope in a weak stream lies partly on the bed and does not lift the pot', () => {
+    const line = solved(
+      plainLine({
+        surfaceCurrentMps: 0.1,
+        ropeWetWeightNpm: 0.3,
+        float: lumpedFloat(40, 0.02),
+        potHeightM: 0.4,
+      }),
+    )
+    expect(line.onBottomM).toBeGreaterThan(3)
+    expect(Math.abs(line.potUpliftN)).toBeLessThan(1e-9)
+    expect(line.potHorizontalN).toBeGreaterThan(0.1)
+    const last = line.shape.length
+    expect(line.shape[last - 1]).toBeCloseTo(line.shape[last - 3] ?? NaN, 12)
+    expect((line.shape[last - 4] ?? NaN) - (line.shape[last - 2] ?? NaN)).toBeCloseTo(line.onBottomM, 9)
+  })
 })
 
 describe('against another integrator', () => {
-  test('agrees to a millionth of the force over random lines', { timeout: 60_000 }, () => {
+  test.each([
+    ['plain', anyLine],
+    ['weighted', anyWeightedLine],
+  ] as const)('agrees to a millionth of the force over random %s lines', { timeout: 60_000 }, (_, lines) => {
     fc.assert(
-      fc.property(anyLine, (problem) => {
+      fc.property(lines, (problem) => {
         const line = solveLine(problem)
         if (line.state === 'failed' || line.onBottomM > 0 || line.slackSurfaceM > 0) return
         const end = followByOdex(problem, line)
@@ -263,6 +330,16 @@ describe('lines that cannot be solved say why', () => {
 })
 
 describe('limits of current', () => {
+  test('a likely answer, right or wrong, leads to the same current', () => {
+    const line = plainLine()
+    const plain = pullUnderCurrent(line)?.currentMps ?? NaN
+    for (const near of [plain, 0.5 * plain, 2 * plain, 0, 99])
+      expect(pullUnderCurrent(line, 1, { near })?.currentMps).toBeCloseTo(plain, 6)
+    expect(pullUnderCurrent(line, 1, { near: plain, tolerance: 0.02 })?.currentMps).toBeCloseTo(plain, 1)
+    // Half the buoyancy is used up at the current divided by √2: all loads grow with its square.
+    expect(pullUnderCurrent(line, 0.5)?.currentMps).toBeCloseTo(plain / Math.SQRT2, 5)
+  })
+
   test('a rope shorter than the depth draws the float under at once', () => {
     expect(pullUnderCurrent(plainLine({ ropeLengthM: 15 }))).toEqual({
       currentMps: 0,
