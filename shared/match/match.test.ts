@@ -87,6 +87,14 @@ describe('match', () => {
     }
   })
 
+  test('a cell is the same whether or not other waters were matched before it', () => {
+    for (const pot of starterPots)
+      for (const place of places) {
+        const cell = cells.find(({ potId, waterId }) => potId === pot.id && waterId === place.water.id)
+        expect(matchCell(pot, place, setting)).toEqual(cell)
+      }
+  })
+
   test('a pot that holds cautiously at the strongest current holds all the time, and one that does not, does not', () => {
     for (const { states, holdsShare, marginMps } of cells) {
       if (states.holdsBottom === 'holds') expect(holdsShare).toBeGreaterThan(0.99)

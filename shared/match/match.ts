@@ -13,7 +13,7 @@ import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
 import { fullCheck, type FullCheckInput } from '@shared/verdicts/full-check'
 import type { MatchWater } from './match-water'
-import { knownLimits, potLimits } from './pot-limits'
+import { knownLimits, potLimits, type LimitMemo } from './pot-limits'
 import { shareWithin } from './tide-index'
 
 /** What every cell of a match shares. */
@@ -51,14 +51,15 @@ export interface MatchCell {
  * @param pot     the design
  * @param place   the water, made ready
  * @param setting materials, coefficients, trip and rules
+ * @param memo    limits of this design already worked out for other waters
  */
-export function matchCell(pot: Pot, place: MatchWater, setting: MatchSetting): MatchCell {
+export function matchCell(pot: Pot, place: MatchWater, setting: MatchSetting, memo?: LimitMemo): MatchCell {
   const { packFor, ...shared } = setting
   const { water, predicted, ladder, index } = place
   const trip = tripTo(water, setting.trip)
   const check = fullCheck({ ...shared, pot, trip, water, predicted, pack: packFor(water) })
   const conditions = conditionsAt(water, predicted)
-  const limits = index && potLimits({ ...shared, pot, trip, conditions }, 'cautious', ladder)
+  const limits = index && potLimits({ ...shared, pot, trip, conditions }, 'cautious', ladder, memo)
   const share = (thresholds: Parameters<typeof shareWithin>[1]) => index && shareWithin(index, thresholds)
   const { holdsBottom, floatShows } = check.verdicts
   return {
@@ -89,7 +90,10 @@ export function* matchCells(
   places: readonly MatchWater[],
   setting: MatchSetting,
 ): Generator<MatchCell> {
-  for (const pot of pots) for (const place of places) yield matchCell(pot, place, setting)
+  for (const pot of pots) {
+    const memo: LimitMemo = new Map()
+    for (const place of places) yield matchCell(pot, place, setting, memo)
+  }
 }
 
 const rank: Record<VerdictState, number> = { holds: 0, close: 1, 'cannot-tell': 2, fails: 3 }
