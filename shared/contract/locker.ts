@@ -1,5 +1,5 @@
 import type { HistoryLine } from '@shared/journal/history'
-import type { LockerState } from '@shared/journal/locker-state'
+import type { LockerState, RunState } from '@shared/journal/locker-state'
 import { calendarDay, id, shortText, wholeBetween } from '@shared/schema/fields'
 import { InstalledPartSchema } from '@shared/schema/gear'
 import { EventDraftSchema, floatNumber, replaceReasons } from '@shared/schema/journal'
@@ -22,7 +22,7 @@ const changed = v.strictObject({ state: lockerState, events: v.array(id) })
 export const exportKinds = ['parts', 'events', 'due', 'shopping'] as const
 
 export const locker = {
-  /** Every pot, part, run, stock and problem that the history comes to, and files that could not be read to the end. */
+  /** Every pot, part, stock and problem that the history comes to, its latest runs, and files not read to the end. */
   'locker:state': call(nothing, v.strictObject({ state: lockerState, trouble: v.array(v.string()) })),
   /** Adds pots of one design under their numbers, each with parts like these. */
   'locker:add-pots': call(
@@ -60,6 +60,11 @@ export const locker = {
   'locker:history': call(
     v.strictObject({ pot: v.optional(id), limit: wholeBetween(1, 5000) }),
     v.array(historyLine),
+  ),
+  /** Runs, the latest first. */
+  'locker:runs': call(
+    v.strictObject({ skip: wholeBetween(0, 1e6), limit: wholeBetween(1, 500) }),
+    v.array(v.custom<RunState>(isRecord)),
   ),
   /** A table for a spreadsheet. */
   'locker:export': call(

@@ -23,6 +23,9 @@ const harmless: ReadonlySet<ProblemCode> = new Set(['set-twice', 'number-twice']
 /** Problems that the next event, or the passing of time, may resolve. */
 const unsettled: ReadonlySet<ProblemCode> = new Set(['in-the-future', 'unknown-target'])
 
+/** What is not written yet has no place among events of the same moment; it comes after them. */
+const byTimeAlone = (a: JournalEvent, b: JournalEvent) => (b.at >= a.at ? -1 : 1)
+
 /** Why some events are not written: the first that does not fit. */
 export interface Refusal {
   readonly index: number
@@ -62,7 +65,7 @@ export class JournalBook {
       (draft, i) =>
         ({ at: now, ...draft, version: 1, id: `draft-${i}`, machine: 'draft', seq: i + 1 }) as JournalEvent,
     )
-    return this.#follows(tried, amendingKinds)
+    return this.#follows(tried, amendingKinds, byTimeAlone)
       ? this.#tryInTurn(tried, nowMs)
       : this.#tryInPlace(tried, nowMs)
   }
@@ -70,7 +73,7 @@ export class JournalBook {
   /** Takes in events that were written: at once where they follow all others, else by folding again. */
   add(events: readonly JournalEvent[], nowMs: number): void {
     const settled = !this.#state.problems.some(({ code }) => unsettled.has(code))
-    if (!settled || !this.#follows(events, backwardKinds)) {
+    if (!settled || !this.#follows(events, backwardKinds, compareEvents)) {
       const merged = mergeJournals([this.#events, events])
       this.#events = merged.events
       this.#state = foldJournal(merged, nowMs)
@@ -83,10 +86,14 @@ export class JournalBook {
   }
 
   /** Whether events come after all others, in order, and none is of the kinds that reach back. */
-  #follows(events: readonly JournalEvent[], reachingBack: ReadonlySet<EventKind>): boolean {
+  #follows(
+    events: readonly JournalEvent[],
+    reachingBack: ReadonlySet<EventKind>,
+    compare: (a: JournalEvent, b: JournalEvent) => number,
+  ): boolean {
     let last = this.#events.at(-1)
     return events.every((event) => {
-      const after = (last === undefined || compareEvents(last, event) < 0) && !reachingBack.has(event.kind)
+      const after = (last === undefined || compare(last, event) < 0) && !reachingBack.has(event.kind)
       last = event
       return after
     })

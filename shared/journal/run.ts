@@ -33,11 +33,16 @@ export function skipped(state: LockerState, run: RunState): PotState[] {
   const down = stillDown(state, run)
   if (down.length === 0) return []
   const place = new Map(run.sets.map((set, index) => [set.pot, { index, at: set.at }]))
+  // The furthest place hauled at or after each haul, so that each pot is one look and not a walk through all hauls.
+  const reached: { at: string; furthest: number }[] = []
+  for (const { pot, at } of run.hauls.toReversed())
+    reached.push({ at, furthest: Math.max(reached.at(-1)?.furthest ?? -1, place.get(pot)?.index ?? -1) })
   return down.filter((pot) => {
     const own = place.get(pot.id)
     if (!own) return false
     const since = pot.seenAt !== undefined && pot.seenAt > own.at ? pot.seenAt : own.at
-    return run.hauls.some((haul) => (place.get(haul.pot)?.index ?? -1) > own.index && haul.at > since)
+    const last = reached.findLast(({ at }) => at > since)
+    return last !== undefined && last.furthest > own.index
   })
 }
 

@@ -9,8 +9,8 @@ import { err, type Result } from '@shared/units/result'
  */
 export class LockerBook {
   #book: JournalBook | undefined
-  /** What the files held when they were last read. */
-  #seen = ''
+  /** How many events the files held when they were last read; they only grow. */
+  #seen = -1
 
   constructor(
     readonly journal: Journal,
@@ -20,10 +20,9 @@ export class LockerBook {
   /** The book as the files stand now, and files that could not be read to the end. */
   async open(): Promise<{ book: JournalBook; trouble: string[] }> {
     const { events, problems } = await this.journal.load()
-    const seen = fingerprint(events)
-    if (!this.#book || seen !== this.#seen) {
+    if (!this.#book || events.length !== this.#seen) {
       this.#book = new JournalBook([events], this.now().getTime())
-      this.#seen = seen
+      this.#seen = events.length
     }
     return { book: this.#book, trouble: problems.map((problem) => problem.message) }
   }
@@ -43,12 +42,7 @@ export class LockerBook {
     const written = await this.journal.append(drafts)
     if (!written.ok) return written
     book.add(written.value, this.now().getTime())
-    this.#seen = fingerprint((await this.journal.load()).events)
+    this.#seen += written.value.length
     return { ok: true, value: { book, events: written.value } }
   }
-}
-
-/** Files only grow, so the number of events and the last of them tell whether any did. */
-function fingerprint(events: readonly JournalEvent[]): string {
-  return `${events.length} ${events.at(-1)?.id ?? ''}`
 }

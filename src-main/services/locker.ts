@@ -2,11 +2,16 @@ import { asResult } from '@main/storage/storage-fault'
 import type { PhotoFolder } from '@main/storage/photo-folder'
 import type { Handlers, Subject } from '@shared/contract/contract'
 import { historyOf } from '@shared/journal/history'
+import type { LockerState } from '@shared/journal/locker-state'
+import { runsLatestFirst, withLatestRuns } from '@shared/journal/view'
 import type { EventDraft } from '@shared/schema/journal'
 import { err, ok, type Result } from '@shared/units/result'
 import { itemOf, quantityOf } from '@shared/season/item'
 import type { LockerBook } from './locker-book'
 import { lockerTable, type SeasonSources } from './season-tables'
+
+/** Runs that come along with the locker; earlier ones are asked for. */
+const shownRuns = 20
 
 export interface LockerParts {
   readonly locker: LockerBook
@@ -21,13 +26,13 @@ export function lockerHandlers({ locker, newId, sources }: LockerParts): Handler
       const recorded = await locker.record(drafts)
       if (!recorded.ok) return recorded
       const { book, events } = recorded.value
-      return ok({ state: book.state, events: events.map((event) => event.id) })
+      return ok({ state: withLatestRuns(book.state, shownRuns), events: events.map((event) => event.id) })
     })
   return {
     'locker:state': () =>
       asResult(async () => {
         const { book, trouble } = await locker.open()
-        return ok({ state: book.state, trouble })
+        return ok({ state: withLatestRuns(book.state, shownRuns), trouble })
       }),
     'locker:add-pots': ({ pots }) =>
       asResult(async () => {
@@ -63,6 +68,11 @@ export function lockerHandlers({ locker, newId, sources }: LockerParts): Handler
         const { book } = await locker.open()
         return ok(historyOf(book.events, { limit, ...(pot === undefined ? {} : { pot }) }))
       }),
+    'locker:runs': ({ skip, limit }) =>
+      asResult(async () => {
+        const { book } = await locker.open()
+        return ok(runsLatestFirst(book.state).slice(skip, skip + limit))
+      }),
     'locker:export': (request) =>
       asResult(async () => {
         const { book } = await locker.open()
@@ -74,7 +84,7 @@ export function lockerHandlers({ locker, newId, sources }: LockerParts): Handler
 export function photoHandlers({ locker, photos }: LockerParts): Handlers<Subject<'photos'>> {
   return {
     'photos:add': ({ pot, part, caption, base64 }) =>
-      asResult(async (): Promise<Result<{ state: typeof book.state; file: string }>> => {
+      asResult(async (): Promise<Result<{ state: LockerState; file: string }>> => {
         const { book } = await locker.open()
         if (!book.state.pots[pot])
           return err({
@@ -93,7 +103,9 @@ export function photoHandlers({ locker, photos }: LockerParts): Handlers<Subject
             ...(caption === undefined ? {} : { caption }),
           },
         ])
-        return recorded.ok ? ok({ state: recorded.value.book.state, file }) : recorded
+        return recorded.ok
+          ? ok({ state: withLatestRuns(recorded.value.book.state, shownRuns), file })
+          : recorded
       }),
     'photos:get': ({ file }) => asResult(() => photos.get(file)),
   }
