@@ -8,6 +8,8 @@ import { stationData } from './station-data'
 const root = fileURLToPath(new URL('..', import.meta.url))
 const electronStandIn = fileURLToPath(new URL('../src-main/window/electron-stand-in.ts', import.meta.url))
 
+const setup = fileURLToPath(new URL('./vitest.setup.ts', import.meta.url))
+
 // Importing the real `electron` outside Electron tries to download it.
 const nodeAlias = { ...aliases, electron: electronStandIn }
 
@@ -26,6 +28,7 @@ export default defineConfig({
         test: {
           name: 'shared',
           environment: 'node',
+          setupFiles: [setup],
           include: ['shared/**/*.test.ts'],
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
         },
@@ -36,6 +39,7 @@ export default defineConfig({
         test: {
           name: 'main',
           environment: 'node',
+          setupFiles: [setup],
           include: ['src-main/**/*.test.ts', 'tests/*.test.ts', 'assets/**/*.test.ts'],
           benchmark: { include: [] },
         },
