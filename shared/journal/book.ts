@@ -35,12 +35,12 @@ export interface Refusal {
 
 /** A history held open: what it comes to is kept up to date as events are added, without reading it all again. */
 export class JournalBook {
-  #events: readonly JournalEvent[]
+  #events: JournalEvent[]
   #state: LockerState
 
   constructor(files: readonly (readonly JournalEvent[])[], nowMs: number) {
     const merged = mergeJournals(files)
-    this.#events = merged.events
+    this.#events = [...merged.events]
     this.#state = foldJournal(merged, nowMs)
   }
 
@@ -75,13 +75,13 @@ export class JournalBook {
     const settled = !this.#state.problems.some(({ code }) => unsettled.has(code))
     if (!settled || !this.#follows(events, backwardKinds, compareEvents)) {
       const merged = mergeJournals([this.#events, events])
-      this.#events = merged.events
+      this.#events = [...merged.events]
       this.#state = foldJournal(merged, nowMs)
       return
     }
     const latest = latestAt(nowMs)
     for (const event of events) applyEvent(this.#state, event, latest)
-    this.#events = [...this.#events, ...events]
+    this.#events.push(...events)
     this.#state.missing = missingFloats(this.#state)
   }
 

@@ -1,5 +1,6 @@
 import { massProperties } from '@shared/design/mass-properties'
 import { landing } from '@shared/design/plan-drag'
+import type { FishingAssumptions } from '@shared/fishing/assumptions'
 import { fishes } from '@shared/fishing/fishes'
 import { seaWaterDensity } from '@shared/physics/constants'
 import { judge } from '@shared/rules/judge'
@@ -19,6 +20,8 @@ export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' 
   readonly predicted?: Parameters<typeof conditionsAt>[1]
   /** Rules of the trip's region; left out where there are none. */
   readonly pack?: RulePack | undefined
+  /** The user's own figures of the fishing models; the shipped ones where left out. */
+  readonly fishingFigures?: FishingAssumptions | undefined
   /** Today, for rules that started in the past where the trip has no date. */
   readonly today?: string | undefined
 }
@@ -52,12 +55,16 @@ function legalVerdict(
   return verdictOf([cannotTell('legal:region', 'whether it is legal', missing, 'trip')])
 }
 
-function fishingVerdict({ pot, materials, trip }: FullCheckInput, pack: RulePack | undefined): Verdict {
+function fishingVerdict(
+  { pot, materials, trip, fishingFigures }: FullCheckInput,
+  pack: RulePack | undefined,
+): Verdict {
   const fall = landing(pot, materials, massProperties(pot, materials), seaWaterDensity)
   return fishes({
     pot,
     ...(trip ? { trip } : {}),
     ...(pack && trip ? { legalSizes: legalSizes(pack, trip) } : {}),
     ...(fall ? { landsBaseDown: fall.landsBaseDown } : {}),
+    ...(fishingFigures ? { assumptions: fishingFigures } : {}),
   })
 }

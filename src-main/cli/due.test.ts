@@ -7,13 +7,15 @@ import { runCommandLine } from './run'
 
 const data = temporaryFolder()
 
-async function potwright(...args: string[]) {
+const potwright = (...args: string[]) => potwrightIn({}, ...args)
+
+async function potwrightIn(env: Record<string, string>, ...args: string[]) {
   const said = { out: '', error: '' }
   const code = await runCommandLine(commands, args, {
     write: (text) => (said.out += text),
     writeError: (text) => (said.error += text),
     readStandardInput: () => Promise.resolve(''),
-    env: {},
+    env,
     platform: 'linux',
     now: () => new Date('2026-05-01T10:00:00Z'),
   })
@@ -84,4 +86,31 @@ test('bad usage is refused: exit 2, the field named, nothing printed', async () 
   expect(refused.error).toContain('[on]')
   expect((await potwright('due', '--data', join(data(), 'none'))).error).toContain('[data]')
   expect((await potwright('due', '--data', data(), '--budget', 'lots')).error).toContain('[budget]')
+})
+
+test('figures set on this machine count: a shorter usual life makes more due', async () => {
+  const ties = [{ id: 'ties', kind: 'ties', material: 'black', installedOn: '2026-04-01' }]
+  await journal(
+    line(2, '2026-04-01T09:00:00.000Z', {
+      kind: 'add-pots',
+      pots: [{ pot: 'q', number: '8', design: 'round', parts: ties }],
+    }),
+  )
+  const home = join(data(), 'home')
+  const at = (assumptions: object) =>
+    writeFile(
+      join(data(), 'settings', 'm.json'),
+      JSON.stringify({ format: 'potwright/settings', version: 1, assumptions }),
+    )
+  await mkdir(home)
+  await mkdir(join(data(), 'settings'))
+  await writeFile(
+    join(home, 'machine.json'),
+    JSON.stringify({ format: 'potwright/machine', version: 1, id: 'm', name: 'Shed' }),
+  )
+  await at({})
+  const env = { POTWRIGHT_HOME: home }
+  expect((await potwrightIn(env, 'due', '--data', data())).code).toBe(0)
+  await at({ tiesBlackLife: 4 })
+  expect((await potwrightIn(env, 'due', '--data', data())).out).toContain('pot 8, ties')
 })

@@ -3,6 +3,7 @@ import { LockerBook } from '@main/services/locker-book'
 import { seasonOf, usualAheadMonths } from '@main/services/season-tables'
 import { defaultDataFolder, homeFolder } from '@main/storage/home'
 import { Journal } from '@main/storage/journal'
+import { readSettings } from '@main/storage/read-settings'
 import { readWaters } from '@main/storage/read-waters'
 import { calendarDay } from '@shared/schema/fields'
 import { onBudget } from '@shared/season/budget'
@@ -28,13 +29,15 @@ export const due: Command = {
       json: { type: 'boolean' },
     })
     if (positionals.length > 0) throw new CommandRefused(`due takes no ${positionals[0] ?? ''}`)
-    const dataFolder = values.data ?? defaultDataFolder(homeFolder(terminal.env, terminal.platform))
+    const home = homeFolder(terminal.env, terminal.platform)
+    const dataFolder = values.data ?? defaultDataFolder(home)
     if (!existsSync(dataFolder)) throw new CommandRefused(`there is no data folder ${dataFolder}`, 'data')
     const nowMs = momentFrom(values.on, terminal)
     const now = () => new Date(nowMs)
     const { book, trouble } = await new LockerBook(journalOf(dataFolder, now), now).open()
     const aheadMonths = wholeFrom(values.months, 'months', 1, 24, usualAheadMonths)
-    const sources = { now, waters: () => readWaters(dataFolder), overrides: () => ({}) }
+    const { assumptions = {} } = await readSettings(home, dataFolder)
+    const sources = { now, waters: () => readWaters(dataFolder), overrides: () => assumptions }
     const season = await seasonOf(book, sources, nowMs, aheadMonths)
     const budget = budgetFrom(values.budget)
     const changed = season.due.flatMap((item) =>

@@ -18,9 +18,18 @@ const MachineSchema = v.strictObject({
   name: v.pipe(v.string(), v.minLength(1), v.maxLength(60)),
 })
 
+const kind = { schema: MachineSchema, migrations: [], called: 'machine file' }
+
 export interface Machine {
   readonly id: string
   readonly name: string
+}
+
+/** This machine's identity if it has one already; for reading only. */
+export async function knownMachine(home: string): Promise<Machine | undefined> {
+  const text = await readIfThere(join(home, 'machine.json'))
+  const kept = text === undefined ? undefined : parseDocument(text, kind)
+  return kept?.ok ? { id: kept.value.id, name: kept.value.name } : undefined
 }
 
 /** This machine's identity, made on first use. One that cannot be read is set aside for a fresh one. */
@@ -28,8 +37,8 @@ export async function thisMachine(home: string, newId: () => string, now: () => 
   const path = join(home, 'machine.json')
   const text = await readIfThere(path)
   if (text !== undefined) {
-    const kept = parseDocument(text, { schema: MachineSchema, migrations: [], called: 'machine file' })
-    if (kept.ok) return { id: kept.value.id, name: kept.value.name }
+    const machine = await knownMachine(home)
+    if (machine) return machine
     await setAside(path, now())
   }
   const machine = { id: newId(), name: hostname().slice(0, 60) || 'This machine' }
