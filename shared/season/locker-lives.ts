@@ -4,6 +4,7 @@ import { wetDaysAt } from '@shared/journal/passage'
 import { sunAt, type WearAssumptions } from '@shared/wear/assumptions'
 import { foulingFactor } from '@shared/wear/fouling'
 import type { PartLife } from '@shared/wear/judgement'
+import type { LifeBelief } from '@shared/wear/own-record'
 import { partLife } from '@shared/wear/part-life'
 import type { Exposure } from '@shared/wear/part-use'
 import { likeness, ownBelief, ownLives } from './own-lives'
@@ -28,6 +29,8 @@ export interface PartReport {
   readonly pot: PotState
   readonly use: Exposure
   readonly life: PartLife
+  /** What is believed of the lives of parts like it, the user's own record included. */
+  readonly belief: LifeBelief
 }
 
 /**
@@ -50,14 +53,15 @@ export function lockerLives(state: LockerState, context: LockerContext): PartRep
         const part = state.parts[id]
         if (!part) return []
         const use = partUseAt(part, pot, context.nowMs)
+        const belief = ownBelief(part, lives.get(likeness(part))?.record, sheet)
         const life = partLife(use, {
           sheet,
           aheadMonths: context.aheadMonths,
-          belief: ownBelief(part, lives.get(likeness(part))?.record, sheet),
+          belief,
           ...(waterC === undefined ? {} : { waterC }),
           ...(requiredShare === undefined ? {} : { requiredShare }),
         })
-        return [{ part, pot, use: use.now, life }]
+        return [{ part, pot, use: use.now, life, belief }]
       })
     })
 }

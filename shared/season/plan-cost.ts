@@ -1,5 +1,4 @@
 import type { LockerState } from '@shared/journal/locker-state'
-import { usualBelief } from '@shared/wear/age-life'
 import { bestReplacementAge } from '@shared/wear/replacement-age'
 import { predictedSurvival, scaleRange } from '@shared/wear/own-record'
 import { usualLife } from '@shared/wear/usual-life'
@@ -33,12 +32,11 @@ export function partCost(
   state: LockerState,
   context: LockerContext,
 ): PartCost | undefined {
-  const { part, pot, life } = report
+  const { part, pot, life, belief } = report
   const planned = costNew(part.part, state.prices)
   const chanceKept = life.failureChance
   if (planned === undefined || chanceKept === undefined) return undefined
   const failure = part.part.kind === 'rope' ? potCost(pot.parts, state) : planned
-  const belief = usualBelief(part.part, context.sheet)
   const inMonths = usualLife(part.part, context.sheet)?.unit === 'months'
   const chanceNew = inMonths ? 1 - predictedSurvival(belief, context.aheadMonths) : 0
   const best = inMonths
