@@ -42,8 +42,8 @@ export const menuGroups: readonly MenuGroup[] = [
       { command: 'go-runs', label: 'Runs', keys: 'Alt+5' },
       { command: 'go-season', label: 'Season', keys: 'Alt+6' },
       'line',
-      { command: 'go:rulebook', label: 'Rulebook' },
-      { command: 'go:gauge', label: 'Gauge' },
+      { command: 'go-rulebook', label: 'Rulebook' },
+      { command: 'go-gauge', label: 'Gauge' },
     ],
   },
   {
