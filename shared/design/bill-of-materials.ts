@@ -1,24 +1,13 @@
-import type { PartName } from '@shared/schema/check'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
+import { tieAllowanceM, type BillLine } from './bill-line'
+import { fittings, tackle } from './bill-tackle'
 import { footLengthM, frameMembers } from './frame-members'
-import { baitHolderRow, barMassPerM, cordMassPerM, ropeProperties, twineProperties } from './materials/lookup'
+import { barMassPerM, twineProperties } from './materials/lookup'
 import { meshForm, nettingMassPerM2, nettingPanels, twineLengthPerM2 } from './netting-panels'
-import { reachAt, shapeOf, type PotShape } from './shape'
+import { shapeOf, type PotShape } from './shape'
 
-/** One thing to buy or cut, with how much of it. */
-export interface BillLine {
-  readonly part: PartName
-  /** What it is, for a person: "Base ring, galvanised steel 10 mm". */
-  readonly what: string
-  readonly quantity: number
-  readonly unit: 'm' | 'm2' | 'piece' | 'kg'
-  readonly massKg?: number
-  /** Row of the materials by which a price is found. */
-  readonly materialId: string
-  readonly priceEach?: number
-  readonly currency?: string
-}
+export type { BillLine }
 
 const roleWords = {
   'base-ring': 'Base ring',
@@ -28,11 +17,8 @@ const roleWords = {
   'cross-bar': 'Cross-bars',
 } as const
 
-/** Length added to a cut for a lap, a knot or a splice [m]. Judgement. */
-const tieAllowanceM = 0.3
 // Judgement: wall, top and base are laced to the rings once round, at three times the length of the seam.
 const lacingFactor = 3
-const hooksPerDoor = 2
 
 /**
  * What one pot is made of, with quantities: bar by member, netting and twine, wrap, cord, ties, hooks, rope and
@@ -169,87 +155,6 @@ function wrapLines(pot: Pot, shape: PotShape): BillLine[] {
  */
 export function wrapLength(barM: number, diameterM: number, ropeM: number): number {
   return (barM / ropeM) * Math.hypot(Math.PI * (diameterM + ropeM), ropeM)
-}
-
-function fittings(pot: Pot, materials: Materials, shape: PotShape): BillLine[] {
-  const lines: BillLine[] = []
-  const piece = (part: PartName, what: string, quantity: number, materialId: string) =>
-    lines.push({ part, what, quantity, unit: 'piece', materialId })
-  for (const [index, entrance] of (pot.entrances ?? []).entries())
-    if (entrance.kind === 'one-way') piece('entrances', `One-way flap ${index + 1}`, 1, 'one-way-flap')
-  for (const door of pot.doors ?? [])
-    piece('doors', `Hooks and elastic for the ${door.where} door`, hooksPerDoor, 'door-hook')
-  for (const gap of pot.escapeGaps ?? [])
-    piece(
-      'escape-gaps',
-      gap.shape === 'circle'
-        ? `Escape ring ${gap.diameterMm} mm`
-        : `Escape gap ${gap.widthMm} × ${gap.heightMm} mm`,
-      gap.count,
-      'escape-gap',
-    )
-  const row = pot.bait && baitHolderRow(materials, pot.bait)
-  if (row) piece('bait', row.name, 1, row.id)
-  const release = pot.release
-  if (release && release.kind !== 'none') {
-    const quantity = (release.loops ?? 1) * tieAllowanceM
-    const perM = cordMassPerM(materials, release)
-    lines.push({
-      part: 'release',
-      what: `Release cord${release.material ? `, ${release.material}` : ''}${release.diameterMm ? ` ${release.diameterMm} mm` : ''}`,
-      quantity,
-      unit: 'm',
-      ...(perM === undefined ? {} : { massKg: perM * quantity }),
-      materialId: release.material ?? 'cord',
-    })
-  }
-  if (pot.bridle)
-    lines.push({
-      part: 'bridle',
-      what: `Bridle, ${pot.bridle.legs} ${pot.bridle.legs === 1 ? 'leg' : 'legs'}`,
-      quantity: pot.bridle.legs * (0.5 * reachAt(shape, 0, shape.heightM) + tieAllowanceM),
-      unit: 'm',
-      materialId: (pot.rope?.material ?? 'PP').toLowerCase(),
-    })
-  return lines
-}
-
-function tackle(pot: Pot, materials: Materials): BillLine[] {
-  const lines: BillLine[] = []
-  if (pot.rope) {
-    const rope = ropeProperties(materials, pot.rope)
-    lines.push({
-      part: 'rope',
-      what: `Rope ${pot.rope.material} ${pot.rope.diameterMm} mm, ${pot.rope.construction}`,
-      quantity: pot.rope.lengthM,
-      unit: 'm',
-      ...(rope ? { massKg: rope.massKgPerM * pot.rope.lengthM } : {}),
-      materialId: pot.rope.material.toLowerCase(),
-    })
-    for (const weight of pot.rope.weights ?? [])
-      lines.push({
-        part: 'rope',
-        what: `Line weight, ${weight.belowFloatM} m below the float`,
-        quantity: weight.massKg,
-        unit: 'kg',
-        massKg: weight.massKg,
-        materialId: 'lead',
-      })
-  }
-  const float = pot.float
-  if (float)
-    lines.push({
-      part: 'float',
-      what:
-        float.shape === 'sphere'
-          ? `Ball float ${float.diameterMm} mm`
-          : `${float.shape === 'bullet' ? 'Bullet' : 'Cylinder'} float ${float.diameterMm} × ${float.lengthMm} mm`,
-      quantity: 1,
-      unit: 'piece',
-      massKg: float.massKg,
-      materialId: float.shape,
-    })
-  return lines
 }
 
 const nameOf = (materials: Materials, id: string) =>

@@ -21,7 +21,7 @@ const openAbove = new Set<Pot['gearKind']>(['dilly', 'hoop-net', 'drop-net', 'li
 export const hasTopNetting = (pot: Pot): boolean => !openAbove.has(pot.gearKind)
 
 /** Share of the wall, from the base up, that a second layer of netting covers. Judgement. */
-const doubledShare = 0.5
+export const doubledShare = 0.5
 
 /**
  * The panels of netting of a design: wall less its openings, top, base, one funnel an entrance, and the doubled

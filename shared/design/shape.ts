@@ -127,7 +127,7 @@ export function sideOutlineCentre(shape: PotShape): number {
   return (h / 3) * ((rb + 2 * rt) / (rb + rt))
 }
 
-export const longSide = (shape: BoxShape): number => Math.max(shape.lengthM, shape.widthM)
+const longSide = (shape: BoxShape): number => Math.max(shape.lengthM, shape.widthM)
 export const shortSide = (shape: BoxShape): number => Math.min(shape.lengthM, shape.widthM)
 
 /** Greatest and least width on the ground [m]. */

@@ -123,6 +123,4 @@ export const OwnMaterialsSchema = v.strictObject({
 export type Materials = v.InferOutput<typeof MaterialsSchema>
 export type OwnMaterials = v.InferOutput<typeof OwnMaterialsSchema>
 export type Solid = Materials['solids'][number]
-export type RopeRow = Materials['ropes'][number]
-export type TwineRow = Materials['twines'][number]
 export type BaitHolderRow = Materials['baitHolders'][number]

@@ -1,4 +1,5 @@
 import { floatBodyOf } from '@shared/design/float-body-of'
+import type { Outlook } from '@shared/physics/coefficients'
 import { netBuoyancy } from '@shared/physics/float/float'
 import { solveLine, type LineSolution } from '@shared/physics/line/line'
 import { minimumRope } from '@shared/physics/line/minimum-rope'
@@ -8,6 +9,7 @@ import type { Conditions } from '@shared/tides/conditions'
 import { depthsOver, type Depths } from './depths'
 import { cannotTell, isFiniteSpread, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
 import { forEachOutlook, lineIn, type Prepared } from './prepared'
+import { ropeAdrift } from './rope-adrift'
 
 /** Rope and float solved in one water, with one outlook. */
 interface SolvedLine {
@@ -23,7 +25,7 @@ interface SolvedLine {
   readonly minimumRopeM: number
 }
 
-type Solved = Record<'cautious' | 'middle' | 'hopeful', SolvedLine>
+type Solved = Record<Outlook, SolvedLine>
 
 /**
  * Whether the float shows, with buoyancy to spare, at every stage of the tide in the strongest current.
@@ -72,7 +74,7 @@ function missingFor({ input, conditions, rope }: Prepared): string[] {
 
 function solveRope(
   prepared: Prepared,
-  outlook: 'cautious' | 'middle' | 'hopeful',
+  outlook: Outlook,
   depths: Depths,
   conditions: Conditions,
 ): SolvedLine | string {
@@ -85,8 +87,7 @@ function solveRope(
   const low = depths.lowM < depths.highM ? solveLine(shallow, 'rough') : high
   const byBuoyancy = minimumRope(problem, 1 / set.floatReserve)
   const buoyancyN = netBuoyancy(problem.float, problem.waterDensity)
-  const waveM = conditions.waves?.heightM ?? 0
-  const byDepth = depths.highM + waveM / 2 + set.handlingRope - prepared.stance.bridleHeightM
+  const byDepth = lengthByDepth(prepared, outlook, depths)
   return {
     high,
     low: low.state === 'failed' ? undefined : low,
@@ -123,7 +124,7 @@ function findingsOf(prepared: Prepared, conditions: Conditions, depths: Depths, 
   return [
     shows(prepared, conditions, solved),
     longEnough(prepared, depths, solved),
-    ...onTheSurface(prepared, depths),
+    ...ropeAdrift(prepared, depths),
     ...notConverged(solved),
   ]
 }
@@ -170,12 +171,17 @@ function betterRope({ input, words }: Prepared, line: SolvedLine): string {
   return line.minimumRopeM > now ? ` A rope of ${words.with(line.minimumRopeM, 'm')} would keep it up.` : ''
 }
 
-/** Depth at high water, half a wave and rope in hand. */
+/** Depth at high water, half a wave and rope in hand [m]. */
+function lengthByDepth({ conditions, sets, stance }: Prepared, outlook: Outlook, depths: Depths): number {
+  const waveM = conditions?.waves?.heightM ?? 0
+  return depths.highM + waveM / 2 + sets[outlook].handlingRope - stance.bridleHeightM
+}
+
+/** Whether the rope is long enough for the depth. */
 function longEnough(prepared: Prepared, depths: Depths, solved: Solved): Finding {
-  const { input, words, sets, conditions, stance } = prepared
+  const { input, words } = prepared
   const length = input.pot.rope?.lengthM ?? 0
-  const needed = (outlook: 'cautious' | 'middle' | 'hopeful') =>
-    depths.highM + (conditions?.waves?.heightM ?? 0) / 2 + sets[outlook].handlingRope - stance.bridleHeightM
+  const needed = (outlook: Outlook) => lengthByDepth(prepared, outlook, depths)
   const state = stateOver(forEachOutlook((outlook) => length >= needed(outlook)))
   const wanted = needed('middle')
   const best = Math.max(wanted, Number.isFinite(solved.middle.minimumRopeM) ? solved.middle.minimumRopeM : 0)
@@ -194,28 +200,6 @@ function longEnough(prepared: Prepared, depths: Depths, solved: Solved): Finding
     standing: 'engineering',
     source: sources.length,
   }
-}
-
-/** Floating rope that lies on the surface at slack low water catches propellers. Advice; the float still shows. */
-function onTheSurface(prepared: Prepared, depths: Depths): Finding[] {
-  const slack = lineIn(prepared, prepared.sets.middle, depths.lowM, 0)
-  if (!slack || slack.ropeWetWeightNpm >= 0) return []
-  const lying = solveLine(slack, 'rough')
-  if (lying.state === 'failed' || lying.slackSurfaceM < 1) return []
-  return [
-    {
-      rule: 'float:rope-on-surface',
-      state: 'holds',
-      part: 'rope',
-      what: `At slack low water ${prepared.words.with(lying.slackSurfaceM, 'm')} of rope lie on the surface, where propellers catch them. Use sinking rope, or a weight on the rope.`,
-      actual: lying.slackSurfaceM,
-      limit: 0,
-      margin: -lying.slackSurfaceM,
-      unit: 'm',
-      standing: 'advice',
-      source: sources.line,
-    },
-  ]
 }
 
 function notConverged(solved: Solved): Finding[] {

@@ -1,4 +1,6 @@
+import fc from 'fast-check'
 import { bench, describe } from 'vitest'
+import { completePot } from '../fixtures/arbitrary-pot'
 import { potGeometry } from '@shared/design/geometry/build'
 import { builtInMaterials } from '@shared/design/materials/built-in'
 import { starterPots } from '@shared/design/starter-pots'
@@ -41,4 +43,15 @@ describe('one change on the Bench', () => {
   bench('which single change would help', () => {
     singleChanges(input)
   })
+})
+
+describe('any design', () => {
+  const pots = fc.sample(completePot, { numRuns: 10_000, seed: 1 })
+  bench(
+    '10,000 random checks',
+    () => {
+      for (const pot of pots) checkPot({ ...input, pot })
+    },
+    { iterations: 1, warmupIterations: 0, warmupTime: 0, time: 0 },
+  )
 })

@@ -1,5 +1,5 @@
 import type { Netting, Pot } from '@shared/schema/pot'
-import { hasTopNetting, meshForm, type MeshForm } from '../netting-panels'
+import { doubledShare, hasTopNetting, meshForm, type MeshForm } from '../netting-panels'
 import { hasDoubleNetting } from '../frame-members'
 import { onEnd } from './curves'
 import { wallAt, wallPositionAt, type BoxShape, type PotShape } from '../shape'
@@ -9,9 +9,6 @@ import { lookOfNetting } from './looks'
 import type { Opening } from './openings'
 import type { MeshLines, PanelName, Point } from './pot-geometry'
 import { turnedMesh, turnedSegmentCount, type WallHole } from './turned-mesh'
-
-/** Share of the wall from the base that doubled netting covers, as the panels count it. */
-const doubledShare = 0.5
 
 /**
  * The netting of wall, top and base as lines, holes cut for what opens in them.

@@ -61,7 +61,7 @@ export function turnedSegmentCount(shape: TurnedShape, form: MeshForm): number {
 }
 
 /** Meshes round the wall, counted at its wider end. */
-export const meshesRound = (shape: TurnedShape, form: MeshForm): number =>
+const meshesRound = (shape: TurnedShape, form: MeshForm): number =>
   Math.max(3, Math.round((2 * Math.PI * Math.max(shape.baseRadiusM, shape.topRadiusM)) / form.acrossM))
 
 /** How far a diamond run turns about the axis on its way to the top [rad]. */
