@@ -26,8 +26,9 @@ describe.each([...packs])('%s', (region, pack) => {
     })
   })
 
-  test('has a pot that meets every rule, and two that break some', () => {
+  test('has a pot that meets every rule, and two that break some where any can be checked', () => {
+    const canBreak = pack.rules.some((rule) => rule.check !== undefined)
     expect(cases.some((one) => one.fails.length === 0 && one.cannotTell.length === 0)).toBe(true)
-    expect(cases.filter((one) => one.fails.length > 0).length).toBeGreaterThanOrEqual(2)
+    expect(cases.filter((one) => one.fails.length > 0).length).toBeGreaterThanOrEqual(canBreak ? 2 : 0)
   })
 })
