@@ -4,7 +4,16 @@ import globals from 'globals'
 import ts from 'typescript-eslint'
 
 export default ts.config(
-  { ignores: ['**/out/**', '**/dist/**', '**/coverage/**', '**/reports/**', '**/.cache/**', '**/.stryker-tmp/**'] },
+  {
+    ignores: [
+      '**/out/**',
+      '**/dist/**',
+      '**/coverage/**',
+      '**/reports/**',
+      '**/.cache/**',
+      '**/.stryker-tmp/**',
+    ],
+  },
   js.configs.recommended,
   ...ts.configs.strict,
   ...svelte.configs.recommended,

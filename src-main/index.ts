@@ -38,20 +38,20 @@ if (app.requestSingleInstanceLock()) void start()
 else app.quit()
 
 async function start(): Promise<void> {
-  let open: OpenWindow | undefined
+  const shown: { window?: OpenWindow } = {}
   const waiting: string[] = documentsIn(process.argv)
   const openFile = async (path: string) => {
-    if (!open) return void waiting.push(path)
+    if (!shown.window) return void waiting.push(path)
     const notice = await openedNotice(path)
-    if (notice) open.tell(notice)
+    if (notice) shown.window.tell(notice)
   }
   app.on('open-file', (event, path) => {
     event.preventDefault()
     void openFile(path)
   })
   app.on('second-instance', (_event, args) => {
-    open?.window.restore()
-    open?.window.focus()
+    shown.window?.window.restore()
+    shown.window?.window.focus()
     for (const path of documentsIn(args)) void openFile(path)
   })
   app.on('render-process-gone', (_event, _contents, details) =>
@@ -72,7 +72,7 @@ async function start(): Promise<void> {
         Node: process.versions.node,
       },
       licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
-      flushed: () => open?.closing.flushed(),
+      flushed: () => shown.window?.closing.flushed(),
     },
   })
   if (!data.ok) {
@@ -84,11 +84,12 @@ async function start(): Promise<void> {
   protocol.handle('app', (request) => servePage(request.url, built('../renderer')))
   denyPermissions(session.defaultSession)
   answerCalls(ipcMain, services.handlers)
-  powerMonitor.on('shutdown', () => open?.tell({ kind: 'closing' }))
+  powerMonitor.on('shutdown', () => shown.window?.tell({ kind: 'closing' }))
 
   // Everything is saved by now: the window let its page save before it closed.
   app.on('window-all-closed', () => void close().finally(() => app.quit()))
-  open = await openWindow(home, built('../preload/preload.cjs'), citedHosts())
+  const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts())
+  shown.window = open
   services.onNotice(open.tell)
   for (const path of waiting.splice(0)) await openFile(path)
 }

@@ -7,6 +7,7 @@ const bridge: Bridge = (channel, request) => ipcRenderer.invoke('potwright:call'
 const onNotice: OnNotice = (listener) => {
   const pass = (_: unknown, notice: Notice) => listener(notice)
   ipcRenderer.on('potwright:notice', pass)
+  ipcRenderer.send('potwright:listening')
   return () => void ipcRenderer.off('potwright:notice', pass)
 }
 

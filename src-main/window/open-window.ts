@@ -4,6 +4,7 @@ import { appStart } from './app-pages'
 import { Closing } from './closing'
 import { lockDown } from './lock-down'
 import { menuTemplate } from './menu'
+import { NoticePost } from './notice-post'
 import { fitToScreens } from './window-bounds'
 import { rememberBounds, rememberedBounds } from './window-memory'
 import { windowOptions } from './window-options'
@@ -25,9 +26,11 @@ export async function openWindow(
   const window = new BrowserWindow(windowOptions(preload, bounds))
   lockDown(window.webContents, citedHosts)
 
-  const tell = (notice: Notice) => {
+  const post = new NoticePost((notice) => {
     if (!window.isDestroyed()) window.webContents.send('potwright:notice', notice)
-  }
+  })
+  window.webContents.ipc.on('potwright:listening', () => post.deliver())
+  const tell = (notice: Notice) => post.send(notice)
   // Where a window was is not worth stopping for; a half-written note of it is not worth leaving behind.
   let remembered = Promise.resolve()
   const closing = new Closing(

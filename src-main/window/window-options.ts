@@ -3,9 +3,11 @@ import type { WindowBounds } from './window-bounds'
 
 /** How the window is made: the page inside is shut off from everything but the bridge. */
 export function windowOptions(preload: string, bounds: WindowBounds): BrowserWindowConstructorOptions {
-  const { maximised: _, ...place } = bounds
+  const { x, y, width, height } = bounds
   return {
-    ...place,
+    width,
+    height,
+    ...(x === undefined || y === undefined ? {} : { x, y }),
     minWidth: 720,
     minHeight: 520,
     show: false,
