@@ -72,6 +72,7 @@ async function start(): Promise<void> {
         Node: process.versions.node,
       },
       licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
+      showMenu: (groups) => shown.window?.showMenu(groups),
       flushed: () => shown.window?.closing.flushed(),
     },
   })

@@ -1,6 +1,32 @@
 import * as v from 'valibot'
 import { call, nothing } from './call'
 
+const label = v.pipe(v.string(), v.minLength(1), v.maxLength(120))
+
+/** Commands of the page by heading, for the menu of a window that has one. */
+const menu = v.strictObject({
+  groups: v.pipe(
+    v.array(
+      v.strictObject({
+        label,
+        entries: v.pipe(
+          v.array(
+            v.strictObject({
+              command: v.pipe(v.string(), v.maxLength(80)),
+              label,
+              keys: v.optional(v.string()),
+            }),
+          ),
+          v.maxLength(100),
+        ),
+      }),
+    ),
+    v.maxLength(20),
+  ),
+})
+
+export type MenuGroups = v.InferOutput<typeof menu>['groups']
+
 export const app = {
   'app:info': call(
     nothing,
@@ -28,6 +54,8 @@ export const app = {
       }),
     ),
   ),
+  /** What the page can do now. The desktop window shows it as its menu; a choice comes back as a notice. */
+  'app:menu': call(menu, nothing),
   /** The interface has saved what it held; the window may close. */
   'app:flushed': call(nothing, nothing),
 }

@@ -27,6 +27,7 @@ export async function openLocalHost(
       version,
       runtime: { Node: process.versions.node },
       licences: () => readLicences(options.licenceFiles),
+      showMenu: () => undefined,
       flushed: () => undefined,
     },
   })

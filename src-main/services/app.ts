@@ -1,4 +1,5 @@
 import type { Machine } from '@main/storage/machine'
+import type { MenuGroups } from '@shared/contract/app'
 import type { Handlers, Reply, Subject } from '@shared/contract/contract'
 import { ok } from '@shared/units/result'
 
@@ -9,6 +10,8 @@ export interface Host {
   readonly runtime: Record<string, string>
   /** Everything built into the program, with its licence. */
   readonly licences: () => Promise<Reply<'app:licences'>>
+  /** Shows the page's commands as a menu, where there is one. */
+  readonly showMenu: (groups: MenuGroups) => void
   /** The interface has saved what it held. */
   readonly flushed: () => void
 }
@@ -35,6 +38,10 @@ export function appHandlers(options: AppServiceOptions): Handlers<Subject<'app'>
   return {
     'app:info': () => Promise.resolve(ok({ ...info, today: localDay(now()) })),
     'app:licences': async () => ok(await host.licences()),
+    'app:menu': ({ groups }) => {
+      host.showMenu(groups)
+      return Promise.resolve(ok({}))
+    },
     'app:flushed': () => {
       host.flushed()
       return Promise.resolve(ok({}))

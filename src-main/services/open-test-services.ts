@@ -18,6 +18,7 @@ export function openTestServices(
       version: '1.2.3',
       runtime: {},
       licences: () => Promise.resolve([]),
+      showMenu: () => undefined,
       flushed: () => undefined,
     },
     ...more,

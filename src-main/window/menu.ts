@@ -1,19 +1,25 @@
 import type { MenuItemConstructorOptions } from 'electron'
-import { menuGroups, type MenuGroup } from './menu-entries'
+import type { MenuGroups } from '@shared/contract/app'
 
-/** The menu bar: the page's own commands, and what every window of the system has. */
+type Item = MenuItemConstructorOptions
+type Entry = MenuGroups[number]['entries'][number]
+
+const line: Item = { type: 'separator' }
+
+/** The menu bar: what every window of the system has, and the page's own commands under their headings. */
 export function menuTemplate(
   platform: NodeJS.Platform,
-  send: (command: string) => void,
-): MenuItemConstructorOptions[] {
-  const [pot, edit, go, help] = menuGroups.map((group) => menuOf(group, send))
-  if (!pot || !edit || !go || !help) throw new Error('menuTemplate: a menu is missing')
-  const line: MenuItemConstructorOptions = { type: 'separator' }
-  const isMac = platform === 'darwin'
+  groups: MenuGroups,
+  choose: (command: string) => void,
+): Item[] {
+  const own = groups.map(({ label, entries }) => ({
+    label,
+    submenu: entries.map((entry) => itemOf(entry, choose)),
+  }))
   return [
-    ...(isMac ? [{ role: 'appMenu' as const }] : []),
-    isMac ? pot : extended(pot, [line, { role: 'quit' }]),
-    extended(edit, [line, { role: 'cut' }, { role: 'copy' }, { role: 'paste' }, { role: 'selectAll' }]),
+    platform === 'darwin' ? { role: 'appMenu' } : { label: 'Potwright', submenu: [{ role: 'quit' }] },
+    { label: 'Text', submenu: [{ role: 'cut' }, { role: 'copy' }, { role: 'paste' }, { role: 'selectAll' }] },
+    ...own,
     {
       label: 'View',
       submenu: [
@@ -24,27 +30,23 @@ export function menuTemplate(
         { role: 'togglefullscreen' },
       ],
     },
-    go,
     { role: 'windowMenu' },
-    help,
   ]
 }
 
-function menuOf(group: MenuGroup, send: (command: string) => void) {
-  const submenu = group.entries.map((entry): MenuItemConstructorOptions =>
-    entry === 'line'
-      ? { type: 'separator' }
-      : {
-          id: entry.command,
-          label: entry.label,
-          click: () => send(entry.command),
-          ...(entry.keys === undefined ? {} : { accelerator: entry.keys, registerAccelerator: false }),
-        },
-  )
-  return { label: group.label, submenu }
+function itemOf({ command, label, keys }: Entry, choose: (command: string) => void): Item {
+  const accelerator = keys === undefined ? undefined : acceleratorOf(keys)
+  return {
+    id: command,
+    label,
+    click: () => choose(command),
+    // Shown only: the page itself listens for its keys, the same in both editions.
+    ...(accelerator === undefined ? {} : { accelerator, registerAccelerator: false }),
+  }
 }
 
-const extended = (
-  menu: { label: string; submenu: MenuItemConstructorOptions[] },
-  more: MenuItemConstructorOptions[],
-): MenuItemConstructorOptions => ({ ...menu, submenu: [...menu.submenu, ...more] })
+/** Keys as the page names them, `Ctrl+Shift+Z`, in the system's way; undefined where it has no name for them. */
+export function acceleratorOf(keys: string): string | undefined {
+  const parts = /^((?:Ctrl\+|Alt\+|Shift\+)*)([A-Z0-9]|F\d{1,2}|Delete|Home|End|Escape|Enter)$/.exec(keys)
+  return parts ? `${(parts[1] ?? '').replace('Ctrl+', 'CmdOrCtrl+')}${parts[2] ?? ''}` : undefined
+}

@@ -1,4 +1,5 @@
 import { BrowserWindow, Menu, screen } from 'electron'
+import type { MenuGroups } from '@shared/contract/app'
 import type { Notice } from '@shared/contract/bridge'
 import { appStart } from './app-pages'
 import { Closing } from './closing'
@@ -12,6 +13,8 @@ import { windowOptions } from './window-options'
 export interface OpenWindow {
   readonly window: BrowserWindow
   readonly tell: (notice: Notice) => void
+  /** Puts the page's own commands into the menu bar. */
+  readonly showMenu: (groups: MenuGroups) => void
   readonly closing: Closing
 }
 
@@ -46,11 +49,13 @@ export async function openWindow(
   window.on('query-session-end', () => tell({ kind: 'closing' }))
   window.on('session-end', () => tell({ kind: 'closing' }))
 
-  Menu.setApplicationMenu(
-    Menu.buildFromTemplate(menuTemplate(process.platform, (command) => tell({ kind: 'command', command }))),
-  )
+  const showMenu = (groups: MenuGroups) => {
+    const choose = (command: string) => tell({ kind: 'command', command })
+    Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, groups, choose)))
+  }
+  showMenu([])
   if (bounds.maximised) window.maximize()
   window.once('ready-to-show', () => window.show())
   await window.loadURL(appStart)
-  return { window, tell, closing }
+  return { window, tell, showMenu, closing }
 }

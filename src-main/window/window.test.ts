@@ -6,7 +6,7 @@ import { temporaryFolder } from '@main/storage/temporary-folder'
 import { noteCrash } from './crash-log'
 import { dialog, shell } from './electron-stand-in'
 import { denyPermissions, lockDown } from './lock-down'
-import { menuTemplate } from './menu'
+import { acceleratorOf, menuTemplate } from './menu'
 import { documentsIn, openedNotice } from './opened-files'
 import { dataFolderArgument } from './start-arguments'
 import { rememberBounds, rememberedBounds } from './window-memory'
@@ -88,18 +88,41 @@ describe('a locked window', () => {
   })
 })
 
-test('the menu sends commands by name and leaves the keys to the page', () => {
-  const send = vi.fn()
-  const [first] = menuTemplate('linux', send)
-  const entries = (first?.submenu ?? []) as {
-    id?: string
-    click?: () => void
-    registerAccelerator?: boolean
-  }[]
-  entries[0]?.click?.()
-  expect(send).toHaveBeenCalledWith(entries[0]?.id)
-  expect(entries[0]?.registerAccelerator).toBe(false)
-  expect(menuTemplate('darwin', send)[0]).toEqual({ role: 'appMenu' })
+describe('the menu', () => {
+  const groups = [
+    {
+      label: 'Edit',
+      entries: [
+        { command: 'undo', label: 'Undo', keys: 'Ctrl+Z' },
+        { command: 'keys', label: 'Keys', keys: '?' },
+      ],
+    },
+  ]
+
+  test('shows the page’s commands, sends the one chosen, and leaves the keys to the page', () => {
+    const choose = vi.fn()
+    const edit = menuTemplate('linux', groups, choose).find(({ label }) => label === 'Edit')
+    const [undo, keys] = edit?.submenu as { click: () => void }[]
+    expect(undo).toMatchObject({ label: 'Undo', accelerator: 'CmdOrCtrl+Z', registerAccelerator: false })
+    expect(keys).not.toHaveProperty('accelerator')
+    undo?.click()
+    expect(choose).toHaveBeenCalledWith('undo')
+  })
+
+  test('is headed by the program’s own on a Mac', () => {
+    expect(menuTemplate('darwin', [], vi.fn())[0]).toEqual({ role: 'appMenu' })
+  })
+
+  test.each([
+    ['Ctrl+Shift+Z', 'CmdOrCtrl+Shift+Z'],
+    ['Alt+1', 'Alt+1'],
+    ['F1', 'F1'],
+    ['?', undefined],
+    ['Ctrl+ArrowUp', undefined],
+    ['', undefined],
+  ])('%s is %s to the system', (keys, accelerator) => {
+    expect(acceleratorOf(keys)).toBe(accelerator)
+  })
 })
 
 describe('what the program is started with', () => {
