@@ -22,11 +22,12 @@ export const chromiumOptions = {
   ],
 }
 
-/** Serves the built program and returns the address that it prints. */
-export async function serve({ home, dataFolder }: Places, env: Record<string, string> = {}) {
+/** Serves the built program, as another user where one is named, and returns the address that it prints. */
+export async function serve({ home, dataFolder }: Places, user?: number) {
   const child = spawn(process.execPath, [program, 'serve', '--json', '--data', dataFolder], {
-    env: { ...process.env, POTWRIGHT_HOME: home, ...env },
+    env: { ...process.env, POTWRIGHT_HOME: home },
     stdio: ['ignore', 'pipe', 'pipe'],
+    ...(user === undefined ? {} : { uid: user, gid: user }),
   })
   let complaints = ''
   child.stderr.on('data', (part: Buffer) => (complaints += part.toString()))

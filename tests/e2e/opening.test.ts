@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { chmod, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
+import { chmod, chown, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
@@ -81,6 +81,39 @@ describe('browser edition from the command line', () => {
     await again.end('SIGKILL')
     const afterCrash = await serve(where)
     await afterCrash.end('SIGTERM')
+  })
+
+  test('a data folder that can only be read opens, says so, and saves nothing', async () => {
+    const { home, dataFolder } = await places()
+    await chmod(dataFolder, 0o555)
+    // Whoever runs as root may write anywhere, so the program runs as nobody.
+    const nobody = process.getuid?.() === 0 ? 65534 : undefined
+    if (nobody !== undefined) {
+      await chmod(folder, 0o755)
+      await chown(home, nobody, nobody)
+    }
+    const { entrance, end } = await serve({ home, dataFolder }, nobody)
+    const door = await fetch(entrance, { redirect: 'manual' })
+    const call = async (channel: string, request: unknown) => {
+      const response = await fetch(new URL(`/call/${channel}`, entrance), {
+        method: 'POST',
+        headers: {
+          'content-type': 'application/json',
+          cookie: door.headers.get('set-cookie')?.split(';')[0] ?? '',
+        },
+        body: JSON.stringify(request),
+      })
+      return response.json() as Promise<unknown>
+    }
+    expect(await call('app:info', {})).toMatchObject({
+      value: { readOnly: expect.stringMatching(/may not write/) },
+    })
+    expect(await call('pots:list', {})).toEqual({ ok: true, value: { items: [], problems: [] } })
+    expect(await call('settings:set', { set: { units: 'imperial' } })).toMatchObject({
+      error: { code: 'read_only' },
+    })
+    await end('SIGTERM')
+    expect(await readdir(dataFolder)).toEqual([])
   })
 
   test('npm start opens it where there is no display, says why, and how to get the window', async () => {
