@@ -74,6 +74,13 @@ export function partsOfDesign(pot: Pot, installedOn: string): FreshPart[] {
   return parts.filter((part) => part !== undefined)
 }
 
+/** A part like another, put in on a day: what is taken unless something is changed. */
+export function likeNew(part: InstalledPart, installedOn: string): FreshPart {
+  const fresh: FreshPart & { id?: string } = { ...part, installedOn }
+  delete fresh.id
+  return fresh
+}
+
 /** The frame wears by its thinnest bar. */
 function frameOf(pot: Pot, installedOn: string): FreshPart | undefined {
   const [first, ...rest] = pot.frame ?? []

@@ -2,6 +2,7 @@ import type { Notice } from '@shared/contract/bridge'
 import { bench } from '@renderer/state/bench.svelte'
 import { bridge } from '@renderer/state/bridge'
 import { bringIn } from '@renderer/state/bring-in'
+import { locker } from '@renderer/state/locker.svelte'
 import { onHostNotice } from '@renderer/state/host-notices'
 import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
@@ -41,4 +42,5 @@ async function reread(subject: Extract<Notice, { kind: 'changed' }>['subject']):
   else if (subject === 'waters') await waters.load()
   else if (subject === 'packs') await packs.load()
   else if (subject === 'settings') await settings.load()
+  else if (subject === 'journal' && locker.loaded) await locker.load()
 }

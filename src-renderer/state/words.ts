@@ -5,4 +5,6 @@ export const stateNotes = {
     `${name} was changed elsewhere meanwhile. Both are kept; yours goes on as “${apart}”.`,
   brought: (name: string) => `${name} was brought in.`,
   refused: (file: string, why: string) => `${file}: ${why}`,
+  takenBack: 'Taken back.',
+  notJudged: 'How the parts stand could not be worked out. Nothing was lost. Open this place again.',
 } as const
