@@ -17,8 +17,7 @@ export type Notice =
   /** The window is about to close: save now, then call `app:flushed`. */
   | { kind: 'closing' }
 
-export const changedSubjects = ['pots', 'waters', 'packs', 'settings', 'materials', 'journal'] as const
-export type ChangedSubject = (typeof changedSubjects)[number]
+export type ChangedSubject = 'pots' | 'waters' | 'packs' | 'settings' | 'materials' | 'journal'
 
 /** Calls the listener for every notice from now on; the function returned stops it. */
 export type OnNotice = (listener: (notice: Notice) => void) => () => void

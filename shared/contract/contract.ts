@@ -26,12 +26,12 @@ export const contract = {
   ...app,
 } as const
 
-export type Contract = typeof contract
+type Contract = typeof contract
 export type Channel = keyof Contract
 export type Request<C extends Channel> = v.InferOutput<Contract[C]['request']>
 export type Reply<C extends Channel> = v.InferOutput<Contract[C]['reply']>
 
-export type Handler<C extends Channel> = (request: Request<C>) => Promise<Result<Reply<C>>>
+type Handler<C extends Channel> = (request: Request<C>) => Promise<Result<Reply<C>>>
 export type Handlers<C extends Channel = Channel> = { readonly [K in C]: Handler<K> }
 
 /** Names of the channels of one subject, as `Subject<'pots'>`. */

@@ -8,7 +8,7 @@ import { call, nothing } from './call'
  * refused as a conflict, so nobody overwrites what they have not seen.
  */
 
-export const revision = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'must be a revision'))
+const revision = v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'must be a revision'))
 
 /** How two versions of one document came to be, or why a file is not among the documents. */
 export const problemKinds = ['changed-apart', 'copy', 'unreadable', 'set-aside', 'newer'] as const

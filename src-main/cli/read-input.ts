@@ -14,7 +14,7 @@ export const readWater = (path: string, terminal: Terminal) => readInput(path, w
 export const readTrip = (path: string, terminal: Terminal) => readInput(path, tripKind, terminal)
 
 /** Reads a document named on the command line, `-` being standard input; what does not fit is refused by its path. */
-export async function readInput<T>(path: string, kind: DocumentKind<T>, terminal: Terminal): Promise<T> {
+async function readInput<T>(path: string, kind: DocumentKind<T>, terminal: Terminal): Promise<T> {
   const read = parseDocument(await textOf(path, terminal), kind)
   if (!read.ok) throw CommandRefused.from(read.error, path)
   return read.value

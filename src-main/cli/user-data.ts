@@ -9,7 +9,7 @@ import { CommandRefused, type Terminal } from './command'
 
 /* What commands take from the user's data folder. Nothing is written there. */
 
-export const dataFolderOf = (terminal: Terminal, named?: string) =>
+const dataFolderOf = (terminal: Terminal, named?: string) =>
   named ?? defaultDataFolder(homeFolder(terminal.env, terminal.platform))
 
 /** The packs to judge by, with the user's own rules laid over them. */

@@ -14,7 +14,7 @@ import { err, ok, type Result } from '@shared/units/result'
 import { type BackupChange, planRestore } from './restore-plan'
 
 /** Everything that a backup holds, where it is kept. */
-export interface Holdings {
+interface Holdings {
   readonly pots: DocumentFolder<Pot>
   readonly waters: DocumentFolder<Water>
   readonly packs: PackFolder

@@ -81,7 +81,7 @@ export function documentService<T extends KeptDocument>({ folder, newId }: Docum
 }
 
 /** A document's name as a file name that every system takes. */
-export function fileNameOf(name: string): string {
+function fileNameOf(name: string): string {
   const plain = name
     .normalize('NFKD')
     .replace(/[^\p{L}\p{N} _-]/gu, '')

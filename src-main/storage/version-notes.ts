@@ -24,7 +24,7 @@ const NoteSchema = v.strictObject({
   document: v.record(v.string(), v.unknown()),
 })
 
-export type VersionNote = v.InferOutput<typeof NoteSchema>
+type VersionNote = v.InferOutput<typeof NoteSchema>
 
 const kind = { schema: NoteSchema, migrations: [], called: 'version note' }
 
