@@ -120,6 +120,16 @@ describe('windows', () => {
     expect(potWindows(prediction, limits(-1, 9), light, 6)).toMatchObject({ set: undefined, haul: undefined })
   })
 
+  test('where something cannot be told nothing is recommended', () => {
+    const unknown = { ...limits(9, 9), holds: undefined, missing: ['the bottom at this water'] }
+    expect(potWindows(prediction, unknown, light, 6)).toMatchObject({
+      holds: undefined,
+      both: [],
+      set: undefined,
+      haul: undefined,
+    })
+  })
+
   test('the course up to a float is against the stream, and none near slack', () => {
     const flood = prediction.streamEvents.find(({ kind }) => kind === 'max-flood')
     const ebb = prediction.streamEvents.find(({ kind }) => kind === 'max-ebb')

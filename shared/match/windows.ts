@@ -58,7 +58,8 @@ export function potWindows(
 ): PotWindows {
   const holds = limits.holds && bandsWithin(prediction, [limits.holds])
   const shows = limits.shows && bandsWithin(prediction, [limits.shows])
-  const known = knownLimits(limits)
+  // What cannot be told is not taken to hold: then there is no time to recommend either.
+  const known = limits.missing.length === 0 ? knownLimits(limits) : []
   const both = known.length > 0 ? bandsWithin(prediction, known) : []
   const windows = workWindows(prediction, both, light)
   const set = earliest(windows)

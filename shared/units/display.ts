@@ -47,6 +47,8 @@ const metric: Record<string, DisplayUnit> = {
   d: asStored('days', 0),
   '°C': asStored('°C', 1),
   deg: asStored('°', 0),
+  // Latitude and longitude: four places are eleven metres.
+  position: asStored('°', 4),
   '1': asStored('', 2),
   '': asStored('', 2),
 }

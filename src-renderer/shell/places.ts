@@ -6,6 +6,7 @@ type Load = () => Promise<{ default: Component }>
 /** The places in the order of the circle, then the two helpers; each is fetched when first opened. */
 export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = [
   { id: 'bench', load: () => import('@renderer/places/bench/Bench.svelte') },
+  { id: 'waters', load: () => import('@renderer/places/waters/Waters.svelte') },
   { id: 'locker', load: () => import('@renderer/places/locker/Locker.svelte') },
   { id: 'runs', load: () => import('@renderer/places/runs/Runs.svelte') },
 ]

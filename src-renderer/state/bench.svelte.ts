@@ -3,6 +3,7 @@ import { PotSchema, type Pot } from '@shared/schema/pot'
 import { readDocument } from '@shared/schema/read-document'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
+import { ok, type Result } from '@shared/units/result'
 import { notices } from '@renderer/ui/notices.svelte'
 import { Autosave } from './autosave.svelte'
 import { firstSetup, firstTrip, typedWater, type Sheet, type WaterSetup } from './bench-sheet'
@@ -11,11 +12,17 @@ import { firstPot, freshId } from './fresh-pot'
 import { History } from './history.svelte'
 import { settings } from './settings.svelte'
 import { shelf, waters } from './shelf'
+import { stationConstants } from './station-constants.svelte'
 import { today } from './today'
+import { tripOutlook, type Predicted } from './water-outlook'
+import { withoutUndefined } from './without-undefined'
 import { stateNotes as w } from './words'
 
 /** How long a size stays drawn on the pot after the hand has left its slider. */
 const DIMENSION_MS = 1500
+
+/** One and the same, so that nothing is reckoned anew while there is nothing to predict. */
+const unpredicted: Predicted = {}
 
 /** The pot under the hands: its design, the conditions on the strip, the way back, and what the check says. */
 export class BenchState {
@@ -42,7 +49,19 @@ export class BenchState {
   trip = $derived.by(() => this.sheet.trip)
   setup = $derived.by(() => this.sheet.setup)
   water = $derived.by((): Water | undefined => this.#waterOf(this.sheet))
-  check = $derived.by((): Check => checkSheet(this.#settled, this.#waterOf(this.#settled)))
+  #date = $derived.by(() => this.trip.date)
+  #soakH = $derived.by(() => this.trip.soakH)
+  /** What a saved water does at its strongest on the days of the trip; undefined while its stations are asked. */
+  outlook = $derived.by((): Result<Predicted> | undefined => {
+    const { water } = this
+    if (!water || this.setup.chosen === undefined) return ok(unpredicted)
+    const constants = stationConstants.of(water)
+    return constants?.ok
+      ? tripOutlook(water, constants.value, { date: this.#date, soakH: this.#soakH })
+      : constants
+  })
+  predicted = $derived.by((): Predicted => (this.outlook?.ok ? this.outlook.value : unpredicted))
+  check = $derived.by((): Check => checkSheet(this.#settled, this.#waterOf(this.#settled), this.predicted))
 
   #waterOf(sheet: Sheet): Water | undefined {
     return sheet.setup.chosen === undefined
@@ -178,11 +197,6 @@ export class BenchState {
     notices.say(w.keptApart(pot.name, apart.name))
     return true
   }
-}
-
-/** JSON knows no undefined: a field taken away is left out. */
-function withoutUndefined<T extends object>(value: T): T {
-  return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as T
 }
 
 export const bench = new BenchState(today())

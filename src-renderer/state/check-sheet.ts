@@ -6,17 +6,22 @@ import { fullCheck } from '@shared/verdicts/full-check'
 import { reader } from '@renderer/ui/reader.svelte'
 import type { Sheet } from './bench-sheet'
 import { packs } from './packs.svelte'
+import type { Predicted } from './water-outlook'
+import { worn } from './worn.svelte'
 
 /** The six verdicts on what lies on the bench, in the reader's units. */
-export function checkSheet({ pot, trip }: Sheet, water: Water | undefined): Check {
+export function checkSheet({ pot, trip }: Sheet, water: Water | undefined, predicted: Predicted): Check {
+  const wear = worn.of(pot.id)
   return fullCheck({
     pot,
     trip,
     water,
+    predicted,
     pack: packs.find(trip.region),
     materials: builtInMaterials,
     coefficients: defaultCoefficients,
     units: reader.units,
     today: trip.date,
+    ...(wear ? { wear } : {}),
   })
 }

@@ -9,8 +9,8 @@ import { markedPart, type PartId } from './part-ids'
 
 /** What the view is to show of the bench as it stands; the rope is solved only where it is drawn. */
 export function sceneFor(bench: BenchState, mode: SceneMode, open: PartId): SceneModel {
-  const { pot, trip, water } = bench
-  const conditions = water && conditionsAt(water)
+  const { pot, trip, water, predicted } = bench
+  const conditions = water && conditionsAt(water, predicted)
   const tables = { materials: builtInMaterials, coefficients: defaultCoefficients }
   const why = mode === 'rig' && conditions ? explain({ pot, trip, conditions, ...tables }) : undefined
   return {

@@ -1,27 +1,36 @@
 import type { Water } from '@shared/schema/water'
+import { conditionsAt } from '@shared/tides/conditions'
+import type { Result } from '@shared/units/result'
+import type { Predicted } from '@renderer/state/water-outlook'
 import { reader } from '@renderer/ui/reader.svelte'
 import { bottomWords, stripWords as w } from './words'
 
-/** What a saved water says of itself, for the strip. */
-export function waterFigures(water: Water): { label: string; text: string }[] {
+interface WaterFigure {
+  readonly label: string
+  readonly text: string
+}
+
+/**
+ * What a saved water does on the days of the trip, for the strip.
+ *
+ * @param outlook its strongest current and heights; undefined while its stations are asked
+ */
+export function waterFigures(water: Water, outlook: Result<Predicted> | undefined): WaterFigure[] {
+  const bottom = { label: w.bottom, text: water.bottom ? bottomWords[water.bottom] : w.notGiven }
+  if (!outlook) return [{ label: w.strongest, text: w.askingStation }, bottom]
+  if (!outlook.ok) return [{ label: w.strongest, text: outlook.error.message }, bottom]
+  const conditions = conditionsAt(water, outlook.value)
+  if ('missing' in conditions)
+    return [
+      { label: w.strongest, text: w.notGiven },
+      { label: w.depth, text: reader.say(water.depthM, 'm') },
+      bottom,
+    ]
+  const { surfaceCurrentMps, depthLowM, depthHighM } = conditions
   return [
-    { label: w.currentShort, text: currentText(water) },
-    { label: w.depth, text: reader.say(water.depthM, 'm') },
-    { label: w.bottom, text: water.bottom ? bottomWords[water.bottom] : w.notGiven },
-    { label: w.tideRange, text: tideText(water) },
+    { label: w.strongest, text: reader.say(surfaceCurrentMps, 'm/s') },
+    { label: w.depthLow, text: depthLowM > 0 ? reader.say(depthLowM, 'm') : w.dries },
+    { label: w.depthHigh, text: reader.say(depthHighM, 'm') },
+    bottom,
   ]
-}
-
-function currentText({ current }: Water): string {
-  if (!current) return w.notGiven
-  if (current.source === 'fixed') return reader.say(current.mps, 'm/s')
-  if (current.source === 'rate') return `${reader.say(current.springMps, 'm/s')}, springs`
-  return `station ${current.id.split('/')[1] ?? current.id}`
-}
-
-function tideText({ tide }: Water): string {
-  if (!tide) return w.notGiven
-  return tide.source === 'range'
-    ? `${reader.say(tide.springM, 'm')}, springs`
-    : `station ${tide.id.split('/')[1] ?? tide.id}`
 }

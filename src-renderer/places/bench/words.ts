@@ -83,9 +83,13 @@ export const stripWords = {
   people: 'People',
   licences: 'Licences',
   boat: 'Boat',
-  current: 'Strongest current',
   currentShort: 'Current',
+  strongest: 'Strongest current',
+  askingStation: 'Asking the station',
   depth: 'Depth',
+  depthLow: 'Depth at low water',
+  depthHigh: 'At high water',
+  dries: 'Dries',
   bottom: 'Bottom',
   notGiven: 'Not given',
   tideRange: 'Tide range',
@@ -103,7 +107,9 @@ export const stripWords = {
   notSaid: 'Not said',
   yes: 'Yes',
   no: 'No',
-  fromWater: 'Kept with the water; change it under Waters.',
+  fromWater: 'As predicted for the days of the trip. What the water says of itself is changed under Waters.',
+  seeWater: 'Tide',
+  seeWaterLabel: (name: string) => `See the tide at ${name}`,
 } as const
 
 export const shelfWords = {

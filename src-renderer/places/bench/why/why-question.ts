@@ -2,6 +2,7 @@ import type { Outlook } from '@shared/physics/coefficients'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
+import type { Predicted } from '@renderer/state/water-outlook'
 import type { UnitSystem } from '@shared/units/display'
 import type { SingleChange } from '@shared/verdicts/best-change'
 import type { BandPoint, Explanation } from '@shared/verdicts/explain'
@@ -11,6 +12,8 @@ export interface WhyQuestion {
   readonly pot: Pot
   readonly trip: Trip
   readonly water: Water | undefined
+  /** What a saved water does at its strongest on the days of the trip. */
+  readonly predicted: Predicted
   readonly outlook: Outlook
   readonly units: UnitSystem
 }

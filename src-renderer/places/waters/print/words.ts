@@ -1,0 +1,28 @@
+/** Words of the day card and the tide table. */
+export const printWords = {
+  cardTitle: (water: string) => `Day card, ${water}`,
+  tableTitle: (water: string) => `Tide table, ${water}`,
+  zone: (zone: string) => `Local time, ${zone.replaceAll('_', ' ')}. Heights above chart datum.`,
+  day: 'Day',
+  light: 'Daylight',
+  heights: 'High and low water',
+  slacks: 'Slack',
+  runs: 'Strongest run',
+  works: (pot: string) => `${pot} holds and shows its float`,
+  never: 'At no time',
+  flood: 'flood',
+  ebb: 'ebb',
+  set: 'Set',
+  haul: 'Haul',
+  none: 'No time found',
+  depth: 'Depth at chart datum',
+  number: 'Float number',
+  setAt: 'Set at',
+  hauledAt: 'Hauled at',
+  catch: 'Kept / put back',
+  bait: 'Bait left',
+  remarks: 'Remarks',
+  sources: 'Predicted from',
+  caution:
+    'Predictions only; wind and pressure move the water too. Not for navigation. Local rules and licensed practice decide. Report lost gear.',
+} as const
