@@ -9,6 +9,7 @@ import { route } from '@renderer/state/route.svelte'
 import { settings } from '@renderer/state/settings.svelte'
 import { shelf, waters } from '@renderer/state/shelf'
 import { commands } from '@renderer/ui/commands.svelte'
+import { notices } from '@renderer/ui/notices.svelte'
 
 /** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
 export async function startUp(): Promise<void> {
@@ -31,6 +32,9 @@ async function heed(notice: Notice): Promise<void> {
       return
     case 'opened':
       await bringIn([{ name: notice.fileName, text: notice.text }])
+      return
+    case 'trouble':
+      notices.say(notice.message, { tone: 'fails' })
       return
     case 'changed':
       await reread(notice.subject)
