@@ -13,7 +13,8 @@ interface Drawn {
 /** The pot's drawn parts. A change of the design replaces only the geometry that it touched. */
 export interface PotParts {
   readonly group: Group
-  update(items: readonly PartItem[]): void
+  /** Returns whether anything took another shape. */
+  update(items: readonly PartItem[]): boolean
   emphasise(look: (part: PartName) => Emphasis): void
   partOf(mesh: unknown): PartName | undefined
   dispose(): void
@@ -35,7 +36,7 @@ export function createPotParts(materials: PartMaterials): PotParts {
     drawn.delete(slot)
   }
 
-  function place(item: PartItem) {
+  function place(item: PartItem): boolean {
     const known = drawn.get(item.slot)
     if (!known) {
       const mesh = new Mesh(item.build(), materials.make(item))
@@ -44,22 +45,26 @@ export function createPotParts(materials: PartMaterials): PotParts {
       group.add(mesh)
       drawn.set(item.slot, { item, mesh })
       parts.set(mesh, item.part)
-      return
+      return true
     }
-    if (known.item.key !== item.key) {
+    const reshaped = known.item.key !== item.key
+    if (reshaped) {
       known.mesh.geometry.dispose()
       known.mesh.geometry = item.build()
     }
     materials.refresh(known.mesh.material, item)
     known.item = item
+    return reshaped
   }
 
   return {
     group,
     update(items) {
       const wanted = new Set(items.map((item) => item.slot))
-      for (const [slot, entry] of drawn) if (!wanted.has(slot)) drop(slot, entry)
-      for (const item of items) place(item)
+      const gone = [...drawn].filter(([slot]) => !wanted.has(slot))
+      for (const [slot, entry] of gone) drop(slot, entry)
+      const reshaped = items.filter(place)
+      return gone.length + reshaped.length > 0
     },
     emphasise(look) {
       for (const { item, mesh } of drawn.values()) materials.emphasise(mesh.material, item, look(item.part))

@@ -56,8 +56,10 @@ function run(
   let fold = 0
   let pose = 0
   let entering = 0
+  let stale = false
 
   function draw() {
+    bringUp()
     stage.renderer.render(stage.scene, stage.camera)
     drawNotes(pen, stage.camera, content.notes(), palette, size.x, size.y)
   }
@@ -76,12 +78,18 @@ function run(
   }
 
   function refresh() {
-    if (!model) return
+    stale = true
+    loop.invalidate()
+  }
+
+  /** However often the design changes between two frames, it is built once. */
+  function bringUp() {
+    if (!stale || !model) return
+    stale = false
     content.show(model, fold, pose)
     content.emphasise(pointedAt)
     rig.current(content.flow)
     rig.frame(content.outline())
-    loop.invalidate()
   }
 
   /** Eases into or out of the folded and moved states; a change of the design alone does not move anything. */
@@ -97,6 +105,7 @@ function run(
     if (fromFold === toFold && fromPose === toPose) {
       pose = toPose
       refresh()
+      bringUp()
       if (turns) rig.view(next.mode === 'rig' ? 'rig' : 'three-quarter')
       return
     }
@@ -159,7 +168,8 @@ function run(
       enter(next)
       loop.drift(moves && !still ? content.drift : undefined)
     },
-    view: (name) => {
+    view(name) {
+      bringUp()
       rig.view(name)
     },
     highlight(part) {
@@ -168,10 +178,12 @@ function run(
       loop.invalidate()
     },
     theme: setTheme,
-    toPng: (scale = 2) =>
-      pictureOf(stage, size, scale, (over) => {
+    toPng(scale = 2) {
+      bringUp()
+      return pictureOf(stage, size, scale, (over) => {
         drawNotes(over, stage.camera, content.notes(), palette, size.x, size.y)
-      }).finally(settleSize),
+      }).finally(settleSize)
+    },
     memory: () => {
       const { geometries, textures } = stage.renderer.info.memory
       return { geometries, textures }

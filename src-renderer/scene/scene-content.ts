@@ -13,7 +13,7 @@ import { flowOf, sceneGeometry, widthOf, type SceneGeometry } from './scene-geom
 import type { SceneModel, SceneOptions } from './scene-model'
 import { notesOf } from './scene-notes'
 import { createSeabed } from './seabed'
-import { createSoftShadow } from './soft-shadow'
+import { castsShadow, createSoftShadow } from './soft-shadow'
 import type { Stage } from './stage'
 import { createWaterSurface } from './water-surface'
 
@@ -63,6 +63,7 @@ export function createSceneContent(
   let edge = new Vector3()
   let shown: { model: SceneModel; scene: SceneGeometry } | undefined
   let palette: Palette | undefined
+  let castFrom = ''
 
   function setPose(model: SceneModel, scene: SceneGeometry, pose: number, potFlow: Vector3) {
     edge = tippingEdge(scene.geometry, potFlow)
@@ -100,12 +101,25 @@ export function createSceneContent(
     }
     const still = model.mode === 'haul' || model.mode === 'folded' || rig !== undefined
     drift.show(still ? 0 : (model.currentMps ?? 0), flow, radius, radius * 2.4)
-    // The line's own shadow would need a picture as wide as the water is deep; only the pot's is drawn.
-    const cast = new Box3().setFromObject(rig ? crab.group : casters)
-    const middle = rig ? new Vector3() : cast.getCenter(new Vector3())
-    const reach = rig ? radius * 1.6 : cast.getSize(new Vector3()).length() / 2
     shadow.strength((palette?.shadow ?? 0.5) * (model.mode === 'haul' ? 0.45 : 1))
-    shadow.cast(casters, middle, reach)
+  }
+
+  /** The shadow is drawn again only when what casts it took another shape or place. */
+  function setShadow(reshaped: boolean) {
+    const box = new Box3()
+    casters.traverseVisible((each) => {
+      if (each instanceof Mesh && castsShadow(each)) box.expandByObject(each)
+    })
+    if (box.isEmpty()) return
+    const place = [
+      ...posed.matrix.elements,
+      upright.position.y,
+      ...crab.group.position,
+      crab.group.scale.x,
+    ].join()
+    if (!reshaped && place === castFrom) return
+    castFrom = place
+    shadow.cast(casters, box.getCenter(new Vector3()), box.getSize(new Vector3()).length() / 2)
   }
 
   return {
@@ -124,10 +138,11 @@ export function createSceneContent(
       const scene = sceneGeometry(model, fold)
       const potFlow = flowOf(model)
       flow.set(potFlow.x, 0, -potFlow.y)
-      parts.update(scene.items)
+      const reshaped = parts.update(scene.items)
       shown = { model, scene }
       setPose(model, scene, pose, potFlow)
       setSurroundings(model, scene)
+      setShadow(reshaped)
     },
     emphasise(pointedAt) {
       if (shown && palette) parts.emphasise(emphasisOf(shown.model, pointedAt, palette))

@@ -14,10 +14,17 @@ import {
   type WebGLRenderer,
 } from 'three'
 
-const size = 512
+const size = 256
+
+/** Distance between the taps of the blur [px]. */
+const spread = 0.9
 
 /** Layers by which casters are drawn: twine has a shape only in its own material, solids are cheaper without theirs. */
 export const castLayers = { solid: 1, twine: 2 } as const
+
+export function castsShadow({ layers }: Object3D): boolean {
+  return layers.isEnabled(castLayers.solid) || layers.isEnabled(castLayers.twine)
+}
 
 const screenVertex = /* glsl */ `
   varying vec2 vUv;
@@ -139,10 +146,8 @@ export function createSoftShadow(renderer: WebGLRenderer, key: Vector3, screen: 
       renderer.render(stageScene, eye)
       renderer.autoClear = true
       eye.layers.set(0)
-      for (const spread of [1, 2.4]) {
-        pass(sharp, soft, spread / size, 0)
-        pass(soft, sharp, 0, spread / size)
-      }
+      pass(sharp, soft, spread / size, 0)
+      pass(soft, sharp, 0, spread / size)
       renderer.setRenderTarget(null)
       screen.set(x, y)
       renderer.setClearColor(clear, clearAlpha)
