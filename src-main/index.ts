@@ -1,8 +1,9 @@
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { app, dialog, ipcMain, powerMonitor, protocol, session } from 'electron'
+import { citedHosts } from '@shared/rules/cited-hosts'
+import { packFiles } from '@shared/rules/packs'
 import { answerCalls } from './ipc/answer-calls'
-import { citedHosts } from './services/cited-hosts'
 import { openData } from './services/open-data'
 import { readLicences } from './services/read-licences'
 import { homeFolder } from './storage/home'
@@ -89,7 +90,7 @@ async function start(): Promise<void> {
 
   // Everything is saved by now: the window let its page save before it closed.
   app.on('window-all-closed', () => void close().finally(() => app.quit()))
-  const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts())
+  const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts(packFiles.values()))
   shown.window = open
   services.onNotice(open.tell)
   for (const path of waiting.splice(0)) await openFile(path)

@@ -15,7 +15,7 @@ const value = <T>(result: { ok: true; value: T } | { ok: false; error: { message
 }
 const shadow = {
   ruleId: 'US-WA:cord-size',
-  change: { path: 'checks.0.value', value: 0.1 },
+  change: { figures: [{ path: 'checks.0.value', value: 0.1 }] },
   date: '2026-12-03',
   note: 'Asked at the counter.',
 }
@@ -37,15 +37,34 @@ test('a shadowed value changes the verdict, is marked with its date, and goes wh
 
 test('a shadow keeps what it replaces, and shadowing again replaces the shadow', () => {
   const once = value(withShadow(empty, base, shadow))
-  const twice = value(withShadow(once, base, { ...shadow, change: { path: 'checks.0.value', value: 0.2 } }))
+  const twice = value(
+    withShadow(once, base, { ...shadow, change: { figures: [{ path: 'checks.0.value', value: 0.2 }] } }),
+  )
   expect(twice.rules).toHaveLength(1)
   expect(twice.rules[0]?.user?.replaces).toBe(base.rules.find((rule) => rule.id === 'US-WA:cord-size')?.says)
 })
 
 test('a figure that is not there, and a rule that is only read, cannot be shadowed by a figure', () => {
-  expect(withShadow(empty, base, { ...shadow, change: { path: 'checks.7.value', value: 1 } }).ok).toBe(false)
+  expect(
+    withShadow(empty, base, { ...shadow, change: { figures: [{ path: 'checks.7.value', value: 1 }] } }).ok,
+  ).toBe(false)
   expect(withShadow(empty, base, { ...shadow, ruleId: 'US-WA:licence' }).ok).toBe(false)
   expect(withShadow(empty, base, { ...shadow, ruleId: 'US-WA:no-such-rule' }).ok).toBe(false)
+})
+
+test('words alone may be changed, of a checked rule and of one that is only read', () => {
+  const licence = value(
+    withShadow(empty, base, {
+      ...shadow,
+      ruleId: 'US-WA:licence',
+      change: 'words',
+      says: 'Seen at the counter.',
+    }),
+  ).rules[0]
+  expect(licence).toMatchObject({ says: 'Seen at the counter.', user: { date: '2026-12-03' } })
+  expect(licence?.shown).toBe(base.rules.find((rule) => rule.id === 'US-WA:licence')?.shown)
+  const cord = value(withShadow(empty, base, { ...shadow, change: 'words', says: 'As printed.' })).rules[0]
+  expect(cord?.check).toEqual(base.rules.find((rule) => rule.id === 'US-WA:cord-size')?.check)
 })
 
 test('an own rule is added, may name a shipped zone, and is refused with a zone that nobody lists', () => {

@@ -2,8 +2,9 @@ import type { Check } from '@shared/schema/rule-check'
 import type { Rule, RulePack } from '@shared/schema/rule-pack'
 import type { Species } from '@shared/schema/rule-species'
 import { err, ok, type Result } from '@shared/units/result'
-import { parsePack } from './pack'
 import { withFigure } from './figures'
+import { ownNote } from './own-packs'
+import { parsePack } from './pack'
 
 /*
  * The user's own rules, laid over a shipped pack so that updates to the rest still come through. A rule with a
@@ -22,7 +23,7 @@ export function emptyOwnPack(base: RulePack, today: string): RulePack {
     own: true,
     over: 'built-in',
     zones: [],
-    sources: [{ title: 'Your own note', kind: 'secondary', date: today.slice(0, 10) }],
+    sources: [ownNote(today)],
     rules: [],
     notFound: [],
     species: [],
@@ -31,8 +32,14 @@ export function emptyOwnPack(base: RulePack, today: string): RulePack {
 
 interface Shadow {
   readonly ruleId: string
-  /** One figure of the check, by its place (see `figuresOf`), or a whole check in its place. */
-  readonly change: { readonly path: string; readonly value: number } | { readonly check: Check }
+  /**
+   * Figures of the check, each by its place (see `figuresOf`), a whole check in its place, or nothing but the words:
+   * then it is checked, or only read, as before.
+   */
+  readonly change:
+    | { readonly figures: readonly { readonly path: string; readonly value: number }[] }
+    | { readonly check: Check }
+    | 'words'
   readonly says?: string
   readonly date: string
   readonly note?: string
@@ -54,20 +61,16 @@ export function withShadow(own: RulePack, base: RulePack, shadow: Shadow): Resul
       message: `There is no rule ${shadow.ruleId} in ${base.name}.`,
       path: 'ruleId',
     })
-  const current = rule.check ?? rule.readings?.find((reading) => reading.check)?.check
-  const check =
-    'check' in shadow.change
-      ? shadow.change.check
-      : current && withFigure(current, shadow.change.path, shadow.change.value)
-  if (!check)
+  const way = wayOf(rule, shadow.change)
+  if (!way)
     return err({
       code: 'invalid',
-      message: 'This rule is only read, so there is no figure to put in its place. Nothing was changed.',
+      message: 'This rule has no such figure to put another in its place. Nothing was changed.',
       path: 'change',
     })
   const mine: Rule = {
     ...withoutWay(rule),
-    check,
+    ...way,
     says: shadow.says ?? rule.says,
     confidence: 'read',
     sources: [0],
@@ -80,6 +83,21 @@ export function withShadow(own: RulePack, base: RulePack, shadow: Shadow): Resul
   const next = { ...own, rules: [...own.rules.filter((one) => one.id !== rule.id), mine] }
   const read = parsePack(next)
   return read.ok ? ok(next) : read
+}
+
+type Way = Pick<Rule, 'check' | 'readings' | 'shown'>
+
+/** How the changed rule is told: checked with the new figures, or as before where only the words are new. */
+function wayOf({ check, readings, shown }: Rule, change: Shadow['change']): Way | undefined {
+  if (change === 'words')
+    return { ...(check ? { check } : {}), ...(readings ? { readings } : {}), ...(shown ? { shown } : {}) }
+  if ('check' in change) return { check: change.check }
+  const first = check ?? readings?.find((reading) => reading.check)?.check
+  const changed = change.figures.reduce<Check | undefined>(
+    (now, { path, value }) => now && withFigure(now, path, value),
+    first,
+  )
+  return changed && { check: changed }
 }
 
 /** A rule without the way it is told, for another to be put in. */

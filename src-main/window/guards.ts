@@ -1,3 +1,4 @@
+import { isCitedPage } from '@shared/rules/cited-hosts'
 import { appOrigin } from './app-pages'
 
 /** A frame as far as the decision needs it; Electron hands over null where the frame is gone. */
@@ -26,10 +27,7 @@ export type LinkDecision = 'refuse' | 'ask'
  * sources the program itself cites, and nothing with a name or password in it.
  */
 export function decideLink(address: string, citedHosts: ReadonlySet<string>): LinkDecision {
-  if (!URL.canParse(address)) return 'refuse'
-  const { protocol, hostname, username, password, port } = new URL(address)
-  const plain = protocol === 'https:' && username === '' && password === '' && port === ''
-  return plain && citedHosts.has(hostname) ? 'ask' : 'refuse'
+  return isCitedPage(address, citedHosts) ? 'ask' : 'refuse'
 }
 
 /** Nothing of the machine is asked for by the program, so nothing is granted. */
