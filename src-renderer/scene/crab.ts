@@ -1,12 +1,17 @@
-import { Group, Mesh, MeshPhongMaterial } from 'three'
+import { Group, Mesh, MeshPhongMaterial, type Vector3 } from 'three'
 import { crabGeometry } from './crab-geometry'
 import { castLayers } from './soft-shadow'
+
+/** Height of its back over its width. */
+const backHeight = 0.3
 
 /** A crab beside the pot, true to size. Made when first asked for. */
 export interface Crab {
   readonly group: Group
   /** Stands it on the bottom at a place, facing the pot; no width puts it away. */
   stand(widthMm: number | undefined, x: number, z: number): void
+  /** Middle of its back, where it is named. */
+  top(): Vector3
   dispose(): void
 }
 
@@ -29,6 +34,7 @@ export function createCrab(): Crab {
       group.position.set(x, 0, z)
       group.rotation.y = 0.5
     },
+    top: () => group.position.clone().setY(backHeight * group.scale.x),
     dispose() {
       mesh?.geometry.dispose()
       material.dispose()

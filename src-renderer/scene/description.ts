@@ -14,6 +14,7 @@ type Texts = Pick<SceneOptions, 'lengthText' | 'speedText'>
 export function describe(model: SceneModel, texts: Texts): string {
   return [
     ...potSentences(model.pot, texts),
+    ...crabSentences(model, texts),
     ...checkSentences(model.check),
     ...modeSentences(model, texts),
   ].join(' ')
@@ -50,6 +51,12 @@ function potSentences(pot: Pot, { lengthText }: Texts): string[] {
       float ? `, ${listed(float.colours)} float ${mm(float.diameterMm)} across.` : ', no float.'
     }`,
   ]
+}
+
+function crabSentences({ mode, crabWidthMm }: SceneModel, { lengthText }: Texts): string[] {
+  return mode === 'built' && crabWidthMm
+    ? [`A crab ${lengthText(crabWidthMm / 1000)} across stands beside it for scale.`]
+    : []
 }
 
 function checkSentences(check: Check | undefined): string[] {

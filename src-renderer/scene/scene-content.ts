@@ -161,7 +161,10 @@ export function createSceneContent(
         scene,
         posed,
         upright,
-        { at: drift.labelAt, shown: drift.group.visible },
+        {
+          currentAt: drift.group.visible ? drift.labelAt : undefined,
+          crabAt: crab.group.visible ? crab.top() : undefined,
+        },
         edge,
         texts,
       )

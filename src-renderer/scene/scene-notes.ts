@@ -11,6 +11,12 @@ import type { SceneModel, SceneOptions } from './scene-model'
 
 type Texts = Pick<SceneOptions, 'lengthText' | 'speedText'>
 
+/** Where what stands around the pot is named; undefined while it is not there. */
+export interface Surroundings {
+  readonly currentAt: Vector3 | undefined
+  readonly crabAt: Vector3 | undefined
+}
+
 // More marks than this hide the pot they point at; the cards list them all.
 const mostMarks = 5
 
@@ -23,7 +29,7 @@ export function notesOf(
   scene: SceneGeometry,
   frame: Object3D,
   standing: Object3D,
-  current: { readonly at: Vector3; readonly shown: boolean },
+  around: Surroundings,
   edge: Vector3,
   texts: Texts,
 ): Notes {
@@ -33,8 +39,12 @@ export function notesOf(
   if (model.mode === 'haul') labels.push(...hanging(model.pot.entrances ?? [], scene, world))
   if (model.mode === 'drift') labels.push(drifting(model, world(edge.toArray()), texts))
   if (model.mode === 'rig') labels.push(...rigged(scene, world))
-  if (current.shown && model.mode !== 'rig' && model.currentMps) {
-    labels.push({ at: current.at, text: texts.speedText(model.currentMps), mark: 'none' })
+  const { currentAt, crabAt } = around
+  if (currentAt && model.mode !== 'rig' && model.currentMps) {
+    labels.push({ at: currentAt, text: texts.speedText(model.currentMps), mark: 'none' })
+  }
+  if (crabAt && model.mode === 'built' && model.crabWidthMm) {
+    labels.push({ at: crabAt, text: `Crab, ${texts.lengthText(model.crabWidthMm / 1000)}`, mark: 'none' })
   }
   const dimensions = scene.geometry.dimensions
     .filter(({ field }) => field === model.dimension)

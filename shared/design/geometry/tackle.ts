@@ -31,7 +31,7 @@ export function tackleOf(pot: Pot, drawn: PotShape, withFloat: boolean): Tackle 
 }
 
 /** Length of rope drawn between the bridle and the float; the true length does not fit in the picture. */
-const ropeShownM = 0.55
+const ropeShownM = 0.2
 const legSpreadDeg = 34
 
 function apexOf(pot: Pot, shape: PotShape): Point {

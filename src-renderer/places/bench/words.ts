@@ -144,10 +144,6 @@ export const potViewWords = {
   pot: 'Pot',
   why: 'Why',
   cuts: 'Parts and cuts',
-  stands: 'Show it',
-  views: 'Look from',
-  saveImage: 'Save the picture',
-  inWords: 'In words',
   imageName: (name: string) => `${name}.png`,
   imageFailed: 'The picture could not be made. Nothing was lost. Try again with the pot in view.',
 } as const
