@@ -1,6 +1,7 @@
 import type { Check } from '@shared/schema/rule-check'
 import type { QuantityName } from '@shared/schema/rule-quantities'
 import type { RuleUnitName } from '@shared/schema/rule-units'
+import { printedFigure } from './printed'
 
 /** A figure in a check that a person may change, and its place in the check, as `checks.0.value`. */
 export interface Figure {
@@ -44,6 +45,21 @@ export function figuresOf(check: Check, at = ''): Figure[] {
 export function withFigure(check: Check, path: string, value: number): Check | undefined {
   if (!figuresOf(check).some((figure) => figure.path === path)) return undefined
   return replaced(check, path.split('.'), value) as Check
+}
+
+/**
+ * A rule's sentence with one figure in place of another. Where the old one is not printed in it, the new one is said
+ * after it, so that a sentence never stands with a figure that no longer holds.
+ *
+ * @param says   the sentence
+ * @param figure the figure as it was
+ * @param value  the new one, in the figure's unit
+ */
+export function reworded(says: string, figure: Figure, value: number): string {
+  if (value === figure.value) return says
+  const [before, after] = [printedFigure(figure.value, figure.unit), printedFigure(value, figure.unit)]
+  const at = new RegExp(`(?<![\\d./]|\\d )${before.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')}(?![\\d/])`)
+  return at.test(says) ? says.replace(at, after) : `${says} Checked: ${after}.`
 }
 
 function replaced(node: unknown, [key, ...rest]: readonly string[], value: number): unknown {

@@ -18,13 +18,18 @@ const greatestDivisor = (a: number, b: number): number => (b === 0 ? a : greates
 
 const exact = (value: number) => (Number.isInteger(value) ? String(value) : significant(value))
 
+/** A figure alone as its source prints it: `1/8 in`, `150 mm`, `7 days`, `3`. */
+export function printedFigure(value: number, unit: RuleUnitName): string {
+  const { symbol } = ruleUnits[unit]
+  const digits = unit === 'in' ? inches(value) : exact(value)
+  return symbol === '' ? digits : `${digits}${symbol === '%' ? '' : ' '}${plain(symbol, value)}`
+}
+
 /** A limit as its source prints it: `1/8 in (3.2 mm)`, `150 mm`, `13 cubic feet (368 L)`, `7 days`. */
 export function printedLimit(value: number, unit: RuleUnitName): string {
-  const { symbol, kind } = ruleUnits[unit]
-  const digits = unit === 'in' ? inches(value) : exact(value)
-  const own = symbol === '' ? digits : `${digits}${symbol === '%' ? '' : ' '}${plain(symbol, value)}`
+  const own = printedFigure(value, unit)
   if (!isImperial(unit)) return own
-  return `${own} (${inBase(value * ruleUnits[unit].size, kind)})`
+  return `${own} (${inBase(value * ruleUnits[unit].size, ruleUnits[unit].kind)})`
 }
 
 /** A value read off the gear [base unit], in the unit of the rule that it is held against. */

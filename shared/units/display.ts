@@ -37,6 +37,8 @@ const N_PER_POUND_FORCE = KG_PER_POUND * 9.80665
 const metric: Record<string, DisplayUnit> = {
   mm: asStored('mm', 1),
   m: asStored('m', 2),
+  // Rules print inches to sixteenths: four places.
+  in: asStored('in', 4),
   'm/s': asStored('m/s', 2),
   kg: asStored('kg', 2),
   g: asStored('g', 0),

@@ -1,17 +1,35 @@
+import { citedHosts } from '@shared/rules/cited-hosts'
 import { parsePack } from '@shared/rules/pack'
 import type { RulePack } from '@shared/schema/rule-pack'
-import type { AppError } from '@shared/units/result'
+import { err, ok, type AppError, type Result } from '@shared/units/result'
 import { bridge } from './bridge'
+
+/** One region: the rules to judge by, and the two that they are laid together from. */
+export interface RegionRules {
+  readonly region: string
+  readonly pack: RulePack
+  readonly owner: 'built-in' | 'user'
+  readonly own?: RulePack
+  readonly builtIn?: RulePack
+}
 
 /** The rules of every region, shipped and the reader's own; theirs stand in for shipped ones. */
 class PacksState {
-  list = $state.raw<readonly RulePack[]>([])
+  regions = $state.raw<readonly RegionRules[]>([])
   /** Packs that could not be read, each with what is wrong in it. */
   problems = $state.raw<readonly { readonly region: string; readonly message: string }[]>([])
   error = $state.raw<AppError>()
 
+  list = $derived.by((): readonly RulePack[] => this.regions.map((one) => one.pack))
+  /** Hosts that the shipped rules cite: pages elsewhere are not opened. */
+  hosts = $derived.by(() => citedHosts(this.regions.map((one) => one.builtIn)))
+
   find(region: string | undefined): RulePack | undefined {
-    return this.list.find((pack) => pack.region === region)
+    return this.rules(region)?.pack
+  }
+
+  rules(region: string | undefined): RegionRules | undefined {
+    return this.regions.find((one) => one.region === region)
   }
 
   async load(): Promise<void> {
@@ -20,15 +38,52 @@ class PacksState {
       this.error = answer.error
       return
     }
-    const read = answer.value.packs.map(({ region, pack }) => ({ region, read: parsePack(pack) }))
-    this.list = read
-      .flatMap(({ read: one }) => (one.ok ? [one.value] : []))
-      .sort((a, b) => a.name.localeCompare(b.name))
+    this.error = undefined
+    const read = answer.value.packs.map((one) => ({ ...one, read: parsePack(one.pack) }))
+    this.regions = read
+      .flatMap(({ region, owner, own, builtIn, read: pack }) =>
+        pack.ok
+          ? [
+              {
+                region,
+                owner,
+                pack: pack.value,
+                ...part('own', own),
+                ...(own ? part('builtIn', builtIn) : { builtIn: pack.value }),
+              },
+            ]
+          : [],
+      )
+      .sort((a, b) => a.pack.name.localeCompare(b.pack.name))
     this.problems = [
       ...read.flatMap(({ region, read: one }) => (one.ok ? [] : [{ region, message: one.error.message }])),
       ...answer.value.problems.map(({ file, message }) => ({ region: file, message })),
     ]
   }
+
+  /** Keeps rules of the reader's own; what is refused leaves those in use as they are. */
+  async keep(own: unknown): Promise<Result<string>> {
+    const read = parsePack(own)
+    if (!read.ok) return read
+    const answer = await bridge('packs:save', { pack: read.value })
+    if (!answer.ok) return answer
+    await this.load()
+    return ok(answer.value.region)
+  }
+
+  /** Takes the reader's own rules of a region away; returns what was taken. */
+  async remove(region: string): Promise<Result<RulePack>> {
+    const own = this.rules(region)?.own
+    const answer = await bridge('packs:delete', { region })
+    if (!answer.ok) return answer
+    await this.load()
+    return own ? ok(own) : err({ code: 'not_found', message: `There are no rules of your own for ${region}.` })
+  }
+}
+
+function part<K extends 'own' | 'builtIn'>(key: K, raw: unknown): Partial<Record<K, RulePack>> {
+  const read = raw === undefined ? undefined : parsePack(raw)
+  return read?.ok ? ({ [key]: read.value } as Record<K, RulePack>) : {}
 }
 
 export const packs = new PacksState()

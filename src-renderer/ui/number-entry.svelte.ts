@@ -1,3 +1,4 @@
+import { typedNumber } from '@shared/units/typed-number'
 import { reader } from './reader.svelte'
 import { words } from './words'
 
@@ -61,10 +62,9 @@ export class NumberEntry {
     const { label, unit, min, max, whole } = this.limits()
     const value = this.value()
     const kept = value === undefined ? words.unset : reader.say(value, unit)
-    const typed = text.trim().replace(',', '.').replace('−', '-')
-    if (typed === '' && this.allowsNone()) return { ok: true, value: undefined }
-    const shown = Number(typed)
-    if (typed === '' || !Number.isFinite(shown)) return { ok: false, message: words.notANumber(label, kept) }
+    if (text.trim() === '' && this.allowsNone()) return { ok: true, value: undefined }
+    const shown = typedNumber(text)
+    if (shown === undefined) return { ok: false, message: words.notANumber(label, kept) }
     const stored = Number(reader.stored(shown, unit).toPrecision(10))
     if (whole && !Number.isInteger(stored)) return { ok: false, message: words.notWhole(label, kept) }
     if (stored < min) return { ok: false, message: words.tooSmall(label, reader.say(min, unit), kept) }
