@@ -17,6 +17,24 @@ export interface Facts {
   readonly weight?: RopeWeight
 }
 
+export interface LegalCase {
+  readonly pot: Pot
+  readonly trip?: Trip | undefined
+  readonly water?: Water | undefined
+  /** Today, as a date or a time stamp: for rules that started in the past where the trip has no date. */
+  readonly now?: string | undefined
+}
+
+/** The facts of a case; the day of today's time stamp. */
+export function factsOf({ pot, trip, water, now }: LegalCase): Facts {
+  return {
+    pot,
+    ...(trip ? { trip } : {}),
+    ...(water ? { water } : {}),
+    ...(now ? { today: now.slice(0, 10) } : {}),
+  }
+}
+
 /** What was read: a value, that the part is not there at all, or what would have to be known. */
 export type Reading =
   | { readonly value: number | string | boolean | readonly string[] }

@@ -1,23 +1,12 @@
 import { worstState, type Finding, type Verdict, type VerdictState } from '@shared/schema/check'
 import type { Rule, RulePack } from '@shared/schema/rule-pack'
-import type { Pot } from '@shared/schema/pot'
-import type { Trip } from '@shared/schema/trip'
-import type { Water } from '@shared/schema/water'
 import { applies, type Applies } from './applies'
 import { evaluate } from './evaluate'
-import type { Facts } from './facts'
+import { factsOf, type Facts, type LegalCase } from './facts'
 import { notFoundFinding } from './not-found'
 import { nearest, relativeMargin, type Outcome } from './outcome'
 import { readingsOutcome } from './readings'
 import { findingOf } from './sentence'
-
-export interface LegalCase {
-  readonly pot: Pot
-  readonly trip?: Trip | undefined
-  readonly water?: Water | undefined
-  /** Today, as a date or a time stamp: for rules that started in the past where the trip has no date. */
-  readonly now?: string | undefined
-}
 
 /**
  * Holds a design and a trip against a region's rules.
@@ -51,15 +40,6 @@ export function judge(pack: RulePack, legal: LegalCase): Verdict {
  */
 export function rulesToRead(pack: RulePack, legal: LegalCase): Rule[] {
   return findingsOf(pack, factsOf(legal)).toRead
-}
-
-function factsOf({ pot, trip, water, now }: LegalCase): Facts {
-  return {
-    pot,
-    ...(trip ? { trip } : {}),
-    ...(water ? { water } : {}),
-    ...(now ? { today: now.slice(0, 10) } : {}),
-  }
 }
 
 interface Judged {
