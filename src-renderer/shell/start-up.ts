@@ -8,6 +8,7 @@ import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
 import { settings } from '@renderer/state/settings.svelte'
 import { shelf, waters } from '@renderer/state/shelf'
+import { waterDesk } from '@renderer/state/water-desk.svelte'
 import { commands } from '@renderer/ui/commands.svelte'
 import { notices } from '@renderer/ui/notices.svelte'
 
@@ -24,7 +25,7 @@ export async function startUp(): Promise<void> {
 async function heed(notice: Notice): Promise<void> {
   switch (notice.kind) {
     case 'closing':
-      await bench.autosave.flush()
+      await Promise.all([bench.autosave.flush(), waterDesk.autosave.flush()])
       await bridge('app:flushed', {})
       return
     case 'command':

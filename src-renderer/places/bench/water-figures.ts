@@ -1,5 +1,6 @@
 import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
+import { significant } from '@shared/units/display'
 import type { Result } from '@shared/units/result'
 import type { Predicted } from '@renderer/state/water-outlook'
 import { reader } from '@renderer/ui/reader.svelte'
@@ -29,8 +30,14 @@ export function waterFigures(water: Water, outlook: Result<Predicted> | undefine
   const { surfaceCurrentMps, depthLowM, depthHighM } = conditions
   return [
     { label: w.strongest, text: reader.say(surfaceCurrentMps, 'm/s') },
-    { label: w.depthLow, text: depthLowM > 0 ? reader.say(depthLowM, 'm') : w.dries },
-    { label: w.depthHigh, text: reader.say(depthHighM, 'm') },
+    { label: w.depth, text: depthText(depthLowM, depthHighM) },
     bottom,
   ]
+}
+
+function depthText(lowM: number, highM: number): string {
+  const high = reader.say(highM, 'm')
+  if (lowM <= 0) return `${w.dries}, ${high}`
+  const low = significant(reader.shown(lowM, 'm'))
+  return lowM === highM ? high : `${low}-${high}`
 }

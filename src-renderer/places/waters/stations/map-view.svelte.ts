@@ -70,7 +70,7 @@ export class MapView {
     this.scale = next
   }
 
-  goTo(longitudeDeg: number, latitudeDeg: number, closer = 2500): void {
+  goTo(longitudeDeg: number, latitudeDeg: number, closer = 9000): void {
     ;[this.x, this.y] = mercator([longitudeDeg, latitudeDeg]) ?? [this.x, this.y]
     this.scale = Math.max(this.scale, closer)
   }

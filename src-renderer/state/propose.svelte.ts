@@ -1,0 +1,52 @@
+import type { ProposeOutcome, ProposeProgress } from '@shared/match/propose/propose'
+import { bridge } from './bridge'
+import type { ProposeAnswer, ProposeQuestion } from './propose-question'
+import { proposeWorker } from './workers'
+
+/** A search for a design: running, found, or stopped. */
+export class ProposeState {
+  progress = $state.raw<ProposeProgress>()
+  outcome = $state.raw<ProposeOutcome>()
+  /** What was asked for the outcome shown. */
+  asked = $state.raw<ProposeQuestion>()
+  fault = $state<string>()
+  running = $state(false)
+  #worker: Worker | undefined
+
+  async start(question: Omit<ProposeQuestion, 'prices'>): Promise<void> {
+    this.stop()
+    this.running = true
+    this.outcome = undefined
+    this.fault = undefined
+    const own = await bridge('materials:get', {})
+    const full: ProposeQuestion = { ...question, prices: own.ok ? own.value.prices : undefined }
+    this.asked = full
+    const worker = proposeWorker()
+    this.#worker = worker
+    worker.onmessage = ({ data }: MessageEvent<ProposeAnswer>) => this.#take(data)
+    worker.onerror = (event) => {
+      this.fault = event.message
+      this.stop()
+    }
+    worker.postMessage(full)
+  }
+
+  stop(): void {
+    this.#worker?.terminate()
+    this.#worker = undefined
+    this.running = false
+    this.progress = undefined
+  }
+
+  #take(answer: ProposeAnswer): void {
+    if (answer.kind === 'progress') {
+      this.progress = answer.progress
+      return
+    }
+    if (answer.kind === 'outcome') this.outcome = answer.outcome
+    else this.fault = answer.message
+    this.stop()
+  }
+}
+
+export const proposing = new ProposeState()
