@@ -7,6 +7,7 @@ type Load = () => Promise<{ default: Component }>
 export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = [
   { id: 'bench', load: () => import('@renderer/places/bench/Bench.svelte') },
   { id: 'waters', load: () => import('@renderer/places/waters/Waters.svelte') },
+  { id: 'match', load: () => import('@renderer/places/match/Match.svelte') },
   { id: 'locker', load: () => import('@renderer/places/locker/Locker.svelte') },
   { id: 'runs', load: () => import('@renderer/places/runs/Runs.svelte') },
 ]
