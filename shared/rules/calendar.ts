@@ -49,6 +49,24 @@ export function compareWeekday(
   }
 }
 
+/** Holds a trip's date against days in a row that start on a weekday of a month, this year or the one before. */
+export function compareRun(check: Extract<Check, { op: 'closed-from' }>, date: string | undefined): Outcome {
+  if (date === undefined) return { state: 'unknown', missing: ['the date'], part }
+  const day = dayNumber(date)
+  const year = Number(date.slice(0, 4))
+  const isClosed = [year - 1, year].some((one) => {
+    const first = nthWeekday(one, check)
+    return day >= first && day < first + check.days
+  })
+  return {
+    state: isClosed ? 'fails' : 'holds',
+    says: `${spokenDay(date.slice(5))} is ${isClosed ? 'closed' : 'open'}.${isClosed ? ' Choose another day.' : ''}`,
+    part,
+    actual: date,
+    limit: `closed ${check.days} days from the ${ordinals[check.nth - 1] ?? ''} ${check.weekday} of ${months[check.month - 1] ?? ''}`,
+  }
+}
+
 const fromSunday = ['sunday', 'monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday'] as const
 
 function weekdayOf(date: string): (typeof weekdays)[number] {
@@ -56,6 +74,19 @@ function weekdayOf(date: string): (typeof weekdays)[number] {
   if (!day) throw new RangeError(`weekdayOf: ${date} is not a date`)
   return day
 }
+
+/** Days since 1 January 1970. */
+const dayNumber = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000
+
+/** The nth of a weekday in a month of a year, as a day number. */
+function nthWeekday(year: number, { month, nth, weekday }: Extract<Check, { op: 'closed-from' }>): number {
+  const first = Date.UTC(year, month - 1, 1) / 86_400_000
+  // 1 January 1970 was a Thursday, the fifth of the list.
+  const daysOn = (fromSunday.indexOf(weekday) - ((first + 4) % 7) + 7) % 7
+  return first + daysOn + 7 * (nth - 1)
+}
+
+const ordinals = ['first', 'second', 'third', 'fourth'] as const
 
 const months = [
   'January',

@@ -1,7 +1,7 @@
 import type { Check } from '@shared/schema/rule-check'
 import { ruleQuantities, type ItemKind, type QuantityName } from '@shared/schema/rule-quantities'
 import type { PartName } from '@shared/schema/check'
-import { compareSeason, compareWeekday } from './calendar'
+import { compareRun, compareSeason, compareWeekday } from './calendar'
 import { compareCount } from './counts'
 import { itemsOf, type Facts, type Reading } from './facts'
 import { gearNames } from './gear-names'
@@ -51,6 +51,8 @@ export function evaluate(check: Check, facts: Facts): Outcome {
       return compareSeason(check, facts.trip?.date)
     case 'closed-days':
       return compareWeekday(check, facts.trip?.date)
+    case 'closed-from':
+      return compareRun(check, facts.trip?.date)
     case 'hours':
       return compareHours(check, facts)
     case 'forbidden':

@@ -180,6 +180,35 @@ test('a season that passes the new year', () => {
   ])
 })
 
+test('days in a row from a weekday of a month on, past the new year too', () => {
+  const on = (nth: number, month: number, days: number, date: string) =>
+    judge(pack([rule({ check: { op: 'closed-from', month, nth, weekday: 'friday', days } })]), {
+      pot: pot(),
+      trip: trip({ date }),
+    }).state
+  // Third Fridays of February: 20 in 2026, 19 in 2027, 18 in 2028.
+  const february = ['2026-02-19', '2026-02-20', '2026-03-01', '2026-03-02', '2027-02-19', '2028-02-17']
+  expect(february.map((date) => on(3, 2, 10, date))).toEqual([
+    'holds',
+    'fails',
+    'fails',
+    'holds',
+    'fails',
+    'holds',
+  ])
+  // The fourth Friday of December 2026 is Christmas Day.
+  expect(['2026-12-24', '2027-01-03', '2027-01-04'].map((date) => on(4, 12, 10, date))).toEqual([
+    'holds',
+    'fails',
+    'holds',
+  ])
+  expect(
+    judge(pack([rule({ check: { op: 'closed-from', month: 2, nth: 3, weekday: 'friday', days: 10 } })]), {
+      pot: pot(),
+    }).state,
+  ).toBe('cannot-tell')
+})
+
 test('alternatives: one that is met is enough; a way that only a person can check leaves it open', () => {
   const group = [
     rule({ id: 'low', group: 'shape' }),

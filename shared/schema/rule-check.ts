@@ -84,6 +84,7 @@ type CalendarCheck =
   | { op: 'open'; seasons: Season[] }
   | { op: 'closed'; seasons: Season[] }
   | { op: 'closed-days'; days: (typeof weekdays)[number][] }
+  | { op: 'closed-from'; month: number; nth: number; weekday: (typeof weekdays)[number]; days: number }
   | { op: 'hours'; from: v.InferOutput<typeof timeOfDay>; to: v.InferOutput<typeof timeOfDay> }
 type PlaceCheck = { op: 'forbidden' }
 type ItemCheck = { op: 'every'; of: ItemKind; where: Check } | { op: 'none'; of: ItemKind; where: Check }
@@ -148,6 +149,14 @@ export const check: v.GenericSchema<Check> = v.variant(
     v.strictObject({
       op: v.literal('closed-days'),
       days: v.pipe(v.array(v.picklist(weekdays)), v.minLength(1)),
+    }),
+    /** So many days in a row from a weekday of a month on: the third Friday of February. */
+    v.strictObject({
+      op: v.literal('closed-from'),
+      month: wholeBetween(1, 12),
+      nth: wholeBetween(1, 4),
+      weekday: v.picklist(weekdays),
+      days: wholeBetween(1, 200),
     }),
     /** Gear may be worked between these times only. */
     v.strictObject({ op: v.literal('hours'), from: timeOfDay, to: timeOfDay }),

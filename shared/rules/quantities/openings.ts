@@ -54,9 +54,7 @@ export const openingReaders = {
   'entrance.shorter-side': side(Math.min),
   'entrance.longer-side': side(Math.max),
   'entrance.perimeter': ofEntrance(({ widthMm, heightMm }) => known(2 * (widthMm + heightMm))),
-  'entrance.aspect': ofEntrance(({ widthMm, heightMm }) =>
-    known(Math.max(widthMm, heightMm) / Math.min(widthMm, heightMm)),
-  ),
+  'entrance.aspect': ofEntrance(({ widthMm, heightMm }) => known(widthMm / heightMm)),
   'entrance.depth': ofEntrance((entrance) => stated(entrance.depthMm, "the funnel's depth into the pot")),
   'entrance.on-top': ofEntrance((entrance) => known(entrance.onTop ?? false)),
   'entrance.excluder-fitted': ofEntrance(({ excluder }) =>

@@ -122,6 +122,15 @@ describe('escape gaps and entrances', () => {
     expect([over(5), over(90)]).toEqual([{ value: true }, { value: false }])
   })
 
+  test('an entrance that stands on end is less wide than high', () => {
+    const aspect = (widthMm: number, heightMm: number) =>
+      read('entrance.aspect', { entrance: { kind: 'funnel', widthMm, heightMm, bearingDeg: 0, sillMm: 0 } })
+    expect([aspect(150, 100), aspect(100, 150)]).toEqual([
+      { value: 1.5 },
+      { value: expect.closeTo(2 / 3, 9) },
+    ])
+  })
+
   test('a turtle frame narrows the way in; without a word on it nothing is known', () => {
     const entrance = (excluder?: unknown) =>
       v.parse(PotSchema, {

@@ -32,7 +32,8 @@ export const openingsWords = {
   },
   'entrance.perimeter': { label: 'The distance round the entrance', less: 'Make the entrance smaller.' },
   'entrance.aspect': {
-    label: "The entrance's long side over its short side",
+    label: "The entrance's width over its height",
+    less: 'Make the entrance narrower.',
     more: 'Make the entrance flatter.',
   },
   'entrance.depth': {
