@@ -1,0 +1,50 @@
+import { printedLimit } from '@shared/rules/printed'
+import type { RulePack } from '@shared/schema/rule-pack'
+import type { BagLimit, SizeLimit } from '@shared/schema/rule-species'
+import { sayDayOfYear } from '@renderer/ui/calendar-day'
+
+/** "Males at least 6 1/4 in (159 mm), in Puget Sound." */
+export function saySize(size: SizeLimit, pack: RulePack): string {
+  const who = size.sex === undefined ? '' : `${size.sex === 'male' ? 'males' : 'females'} `
+  const bounds = [
+    size.min === undefined ? undefined : `at least ${printedLimit(size.min, size.unit)}`,
+    size.max === undefined ? undefined : `at most ${printedLimit(size.max, size.unit)}`,
+  ].filter((bound) => bound !== undefined)
+  const what = bounds.length === 0 ? 'no least size' : bounds.join(' and ')
+  return sentence(`${who}${what}${where(size, pack)}`)
+}
+
+/** "5 crabs a person a day." */
+export function sayBag(bag: BagLimit, pack: RulePack): string {
+  const amount = bag.value === undefined ? 'no limit stated' : `${bag.value} ${unitOf(bag)}`
+  const scope = { person: 'a person', boat: 'a boat', licence: 'a licence' }[bag.scope]
+  const per =
+    bag.per === undefined ? '' : ` ${{ day: 'a day', week: 'a week', '24-hours': 'in 24 hours' }[bag.per]}`
+  const kind = bag.kind === 'possession' ? ' in possession' : ''
+  const sex = bag.sex === undefined ? '' : ` of them ${bag.sex}`
+  const together =
+    bag.combinedWith === undefined
+      ? ''
+      : `, counted together with ${bag.combinedWith.map((slug) => nameOf(slug, pack)).join(', ')}`
+  const crew = bag.fromPeople === undefined ? '' : `, from ${bag.fromPeople} people up`
+  return sentence(`${amount}${sex} ${scope}${per}${kind}${together}${crew}${where(bag, pack)}`)
+}
+
+function unitOf({ unit, value }: BagLimit): string {
+  if (unit === 'kg') return 'kg'
+  const words = unit === 'gallon-claws' ? 'gallon of claws' : unit
+  if (unit === 'dozen') return 'dozen crabs'
+  if (unit === 'bushel' || unit === 'litre' || unit === 'gallon') return value === 1 ? words : `${words}s`
+  return value === 1 ? words.replace(/s$/, '') : words
+}
+
+const nameOf = (slug: string, pack: RulePack) =>
+  pack.species.find((one) => one.slug === slug)?.commonNames[0] ?? slug.replaceAll('-', ' ')
+
+function where({ zones, seasons }: Pick<SizeLimit, 'zones' | 'seasons'>, pack: RulePack): string {
+  const places = zones?.map((id) => pack.zones.find((zone) => zone.id === id)?.name ?? id).join(', ')
+  const times = seasons?.map(({ from, to }) => `${sayDayOfYear(from)} to ${sayDayOfYear(to)}`).join(', ')
+  return `${places ? `, in ${places}` : ''}${times ? `, ${times}` : ''}`
+}
+
+const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`

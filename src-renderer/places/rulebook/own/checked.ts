@@ -1,0 +1,33 @@
+import type { Rule, RulePack, RuleSource } from '@shared/schema/rule-pack'
+import { today } from '@renderer/state/today'
+
+/** When and where the reader read a rule, as the form holds it. */
+export interface Checked {
+  readonly date: string
+  readonly note: string
+  readonly title: string
+  readonly url: string
+}
+
+/** What the form says of a rule's origin, as it stands in the pack; today and nothing else for a new one. */
+export function checkedOf(rule: Rule | undefined, pack: RulePack): Checked {
+  const source = rule?.user && pack.sources[rule.sources[0] ?? 0]
+  const named = source && source.kind !== 'secondary' ? source : undefined
+  return {
+    date: rule?.user?.date ?? today(),
+    note: rule?.user?.note ?? '',
+    title: named?.title ?? '',
+    url: named?.url ?? '',
+  }
+}
+
+/** Where the reader has it from; nothing where it is their own note. */
+export function sourceOf({ title, url, date }: Checked): RuleSource | undefined {
+  if (title.trim() === '') return undefined
+  return {
+    title: title.trim(),
+    kind: 'notice',
+    date,
+    ...(url.trim() === '' ? {} : { url: url.trim() }),
+  }
+}

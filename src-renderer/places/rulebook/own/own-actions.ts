@@ -1,0 +1,94 @@
+import { emptyOwnPack, withoutRule } from '@shared/rules/own-rules'
+import type { RulePack } from '@shared/schema/rule-pack'
+import { err, type Result } from '@shared/units/result'
+import { askForFiles, offerFile } from '@renderer/state/file-exchange'
+import { packs } from '@renderer/state/packs.svelte'
+import { today } from '@renderer/state/today'
+import { notices } from '@renderer/ui/notices.svelte'
+import { rulebookView } from '../rulebook-view.svelte'
+import { ownWords as w } from '../words'
+
+/** The reader's pack of a region as it stands, or an empty one laid over the shipped rules. */
+export function ownFor(region: string): RulePack | undefined {
+  const rules = packs.rules(region)
+  return rules?.own ?? (rules?.builtIn && emptyOwnPack(rules.builtIn, today()))
+}
+
+/** Keeps a changed pack, says so, and offers the way back to what was there before. */
+export async function keepOwn(next: RulePack, says: string): Promise<Result<string>> {
+  const before = packs.rules(next.region)?.own
+  const kept = await packs.keep(next)
+  if (kept.ok) notices.say(says, { undo: () => void putBack(next.region, before), topic: next.region })
+  return kept
+}
+
+async function putBack(region: string, before: RulePack | undefined): Promise<void> {
+  const answer = before ? await packs.keep(before) : await packs.remove(region)
+  if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
+}
+
+/** Takes one rule away; the last one laid over shipped rules takes the file along. */
+export async function removeRule(region: string, ruleId: string): Promise<void> {
+  const rules = packs.rules(region)
+  const own = rules?.own
+  if (!own) return
+  const next = withoutRule(own, ruleId)
+  const says = w.ruleRemoved(rules.pack.name)
+  const isEmpty = next.over !== undefined && next.rules.length + next.species.length === 0
+  if (isEmpty) await removeOwn(region, says)
+  else report(await keepOwn(next, says))
+}
+
+/** Removes all of the reader's rules of a region, with a way back. */
+export async function removeOwn(region: string, says?: string): Promise<void> {
+  const name = packs.find(region)?.name ?? region
+  const answer = await packs.remove(region)
+  if (answer.ok)
+    notices.say(says ?? w.removed(name), { undo: () => void putBack(region, answer.value), topic: region })
+  else report(answer)
+}
+
+export function exportOwn(region: string): void {
+  const own = packs.rules(region)?.own
+  if (own) offerFile(`${region}.rules.json`, `${JSON.stringify(own, null, 2)}\n`)
+}
+
+/** Lets the reader choose files of rules; one with a fault in it is refused whole. */
+export async function importOwn(): Promise<void> {
+  for (const file of await askForFiles('.json,application/json')) await bringInRules(file)
+}
+
+/** Takes a file of rules into use; a refused one is named with what is wrong, and the rules in use stay. */
+export async function bringInRules({ name, text }: { name: string; text: string }): Promise<void> {
+  const raw = parsed(text)
+  const region = regionOf(raw)
+  const before = packs.rules(region)?.own
+  const kept: Result<string> =
+    raw === undefined ? err({ code: 'invalid', message: w.notJson }) : await packs.keep(raw)
+  if (!kept.ok) {
+    notices.say(w.refused(name, kept.error.message), { tone: 'fails' })
+    return
+  }
+  rulebookView.open(kept.value)
+  notices.say(w.brought(packs.find(kept.value)?.name ?? kept.value), {
+    undo: () => void putBack(kept.value, before),
+    topic: kept.value,
+  })
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown
+  } catch {
+    return undefined
+  }
+}
+
+const regionOf = (raw: unknown) =>
+  typeof raw === 'object' && raw !== null && 'region' in raw && typeof raw.region === 'string'
+    ? raw.region
+    : undefined
+
+function report(answer: Result<unknown>): void {
+  if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
+}
