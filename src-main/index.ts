@@ -4,6 +4,7 @@ import { app, dialog, ipcMain, powerMonitor, protocol, session } from 'electron'
 import { citedHosts } from '@shared/rules/cited-hosts'
 import { packFiles } from '@shared/rules/packs'
 import { answerCalls } from './ipc/answer-calls'
+import { sheetPrinter } from './printing/print-sheet'
 import { openData } from './services/open-data'
 import { readLicences } from './services/read-licences'
 import { homeFolder } from './storage/home'
@@ -75,6 +76,7 @@ async function start(): Promise<void> {
       licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
       showMenu: (groups) => shown.window?.showMenu(groups),
       flushed: () => shown.window?.closing.flushed(),
+      printer: sheetPrinter(() => shown.window?.window),
     },
   })
   if (!data.ok) {

@@ -7,6 +7,7 @@ import { locker, photos } from './locker'
 import { materials } from './materials'
 import { packs } from './packs'
 import { pots } from './pots'
+import { printing } from './printing'
 import { settings } from './settings'
 import { stations } from './stations'
 import { waters } from './waters'
@@ -23,6 +24,7 @@ export const contract = {
   ...packs,
   ...settings,
   ...backup,
+  ...printing,
   ...app,
 } as const
 

@@ -1,5 +1,6 @@
 import * as v from 'valibot'
 import { id, numberBetween } from './fields'
+import { markFields } from './pot'
 import { TripSchema } from './trip'
 import { bottoms } from './water'
 
@@ -29,6 +30,9 @@ export const SettingsSchema = v.strictObject({
   assumptions: v.optional(
     v.record(v.pipe(v.string(), v.regex(/^[a-zA-Z]{1,40}$/)), numberBetween(-1e6, 1e6)),
   ),
+  paper: v.optional(v.picklist(['a4', 'letter'])),
+  /** What stands on the reader's float and tag labels, by field. */
+  labels: v.optional(v.record(v.picklist(markFields), v.pipe(v.string(), v.maxLength(80)))),
   tourSeen: v.optional(v.boolean()),
   recentPots: v.optional(v.pipe(v.array(id), v.maxLength(12))),
 })

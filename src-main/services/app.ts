@@ -2,6 +2,7 @@ import type { Machine } from '@main/storage/machine'
 import type { MenuGroups } from '@shared/contract/app'
 import type { Handlers, Reply, Subject } from '@shared/contract/contract'
 import { ok } from '@shared/units/result'
+import type { SheetPrinter } from './printing'
 
 /** What only the program around the services can do; each edition brings its own. */
 export interface Host {
@@ -14,6 +15,8 @@ export interface Host {
   readonly showMenu: (groups: MenuGroups) => void
   /** The interface has saved what it held. */
   readonly flushed: () => void
+  /** Left out where sheets are printed through a browser. */
+  readonly printer?: SheetPrinter
 }
 
 export interface AppServiceOptions {

@@ -26,6 +26,7 @@ import { LockerBook } from './locker-book'
 import { materialHandlers } from './materials'
 import { packHandlers } from './packs'
 import { potHandlers } from './pots'
+import { printingHandlers } from './printing'
 import { settingsHandlers } from './settings'
 import { stationHandlers } from './stations/handlers'
 import { waterHandlers } from './waters'
@@ -136,6 +137,7 @@ export async function createServices(options: ServiceOptions): Promise<Services>
       ...packHandlers(packs),
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),
       ...backupHandlers(backups),
+      ...printingHandlers(host.printer),
       ...appHandlers({ host, dataFolder, machine, now, readOnly }),
     },
     dailyBackup: async () => {

@@ -4,6 +4,7 @@ import { bridge } from '@renderer/state/bridge'
 import { bringIn } from '@renderer/state/bring-in'
 import { locker } from '@renderer/state/locker.svelte'
 import { onHostNotice } from '@renderer/state/host-notices'
+import { materials } from '@renderer/state/materials.svelte'
 import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
 import { settings } from '@renderer/state/settings.svelte'
@@ -14,7 +15,7 @@ import { notices } from '@renderer/ui/notices.svelte'
 
 /** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
 export async function startUp(): Promise<void> {
-  await Promise.all([settings.load(), shelf.load(), waters.load(), packs.load()])
+  await Promise.all([settings.load(), shelf.load(), waters.load(), packs.load(), materials.load()])
   bench.resume()
   if (location.hash === '' && settings.current.place) route.go(settings.current.place)
   onHostNotice((notice) => void heed(notice))
@@ -46,6 +47,7 @@ async function reread(subject: Extract<Notice, { kind: 'changed' }>['subject']):
   if (subject === 'pots') await shelf.load()
   else if (subject === 'waters') await waters.load()
   else if (subject === 'packs') await packs.load()
+  else if (subject === 'materials') await materials.load()
   else if (subject === 'settings') await settings.load()
   else if (subject === 'journal' && locker.loaded) await locker.load()
 }

@@ -22,6 +22,7 @@ export const watersWords = {
   keepCurrent: 'Keep the one here',
   takeOther: 'Take the other one',
   dayCard: 'Day card',
+  tideTable: 'Tide table',
   depthAt: (depth: string) => `${depth} at chart datum`,
   undo: 'Undo',
   redo: 'Redo',

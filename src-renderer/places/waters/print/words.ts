@@ -1,7 +1,5 @@
 /** Words of the day card and the tide table. */
 export const printWords = {
-  cardTitle: (water: string) => `Day card, ${water}`,
-  tableTitle: (water: string) => `Tide table, ${water}`,
   zone: (zone: string) => `Local time, ${zone.replaceAll('_', ' ')}. Heights above chart datum.`,
   day: 'Day',
   light: 'Daylight',
