@@ -148,7 +148,7 @@ const cone: Pot = {
   ],
   doors: [{ where: 'base', purpose: 'bait-and-catch', bearingDeg: 90 }],
   chafe: { kind: 'hose', thicknessMm: 4, on: ['base-ring'] },
-  bait: { holder: 'mesh-bag', massKg: 0.5, at: 'side', heightMm: 110 },
+  bait: { holder: 'mesh-bag', massKg: 0.5, at: 'centre', heightMm: 110 },
   escapeGaps: [{ shape: 'circle', diameterMm: 108, count: 2, bottomEdgeMm: 60, bearingDeg: 45 }],
   release: { kind: 'cord-panel', material: 'jute', diameterMm: 3, openingWidthMm: 120, openingHeightMm: 120 },
   bridle: { legs: 3, bearingDeg: 60, attach: 'top-ring' },

@@ -128,13 +128,17 @@ export function formatQuantity(value: number, unit: string, system: UnitSystem):
   return withSymbol(significant(toPlaces(toDisplay(value, unit, system), decimals)), symbol)
 }
 
-/** A margin for reading, always signed, as `+1.2 kg` or `−0.4 m/s`. */
-export function formatMargin(margin: number, unit: string, system: UnitSystem): string {
+/**
+ * A margin for reading, always signed, as `+1.2 kg` or `−0.4 m/s`.
+ *
+ * @param figures two where the margin comes of an estimate with a wide spread
+ */
+export function formatMargin(margin: number, unit: string, system: UnitSystem, figures: 2 | 3 = 3): string {
   const finer = finerUnit(margin, unit)
-  if (finer) return formatMargin(margin * 1000, finer, system)
+  if (finer) return formatMargin(margin * 1000, finer, system, figures)
   const { symbol, decimals } = displayUnit(unit, system)
   const shown = toDisplayDifference(margin, unit, system)
-  const digits = significant(toPlaces(Math.abs(shown), decimals))
+  const digits = significant(toPlaces(Math.abs(shown), decimals), figures)
   const sign = digits === '0' ? '' : shown < 0 ? '−' : '+'
   return withSymbol(`${sign}${digits}`, symbol)
 }

@@ -62,7 +62,9 @@ function missingFor({ input, mass, conditions, rope }: Prepared): string[] {
     if (!input.pot.float) missing.push('the float')
   }
   if (!conditions)
-    missing.push(input.conditions && 'missing' in input.conditions ? input.conditions.missing : 'the current')
+    missing.push(
+      input.conditions && 'missing' in input.conditions ? input.conditions.missing : 'the current and depth',
+    )
   else if (!conditions.bottom) missing.push('the bottom')
   return missing
 }

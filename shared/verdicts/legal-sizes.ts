@@ -34,6 +34,7 @@ export function legalSizes(pack: RulePack, trip: Trip): LegalSize[] {
     const measure = measures[species.measure.method]
     const least = sizes.flatMap(({ min, unit }) => (min === undefined ? [] : [toBase(min, unit)]))
     if (!sought.includes(species.slug) || !measure || least.length === 0) return []
-    return [{ species: species.slug, measure, sizeMm: Math.min(...least) }]
+    const name = species.commonNames[0] ?? species.scientificName
+    return [{ species: species.slug, name, measure, sizeMm: Math.min(...least) }]
   })
 }

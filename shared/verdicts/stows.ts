@@ -43,7 +43,7 @@ const pots = (count: number) => (count === 1 ? '1 pot' : `${count} pots`)
 
 function sizeFinding({ words }: Prepared, size: FoldedSize, fits: number, wanted: number): Finding {
   const how = size.folds ? 'Folded' : 'As it stands'
-  const high = words.with(size.heightM, 'm')
+  const high = words.with(size.heightM * 1000, 'mm')
   const holds = fits >= wanted
   return {
     rule: 'stows:space',
@@ -52,7 +52,7 @@ function sizeFinding({ words }: Prepared, size: FoldedSize, fits: number, wanted
     what: holds
       ? `${how} it is ${high} high: the space holds ${pots(fits)}.`
       : fits === 0
-        ? `${how} it is ${words.range(size.widthM, size.lengthM, 'm')} across and ${high} high: it does not fit the space.`
+        ? `${how} it is ${words.range(size.widthM * 1000, size.lengthM * 1000, 'mm')} across and ${high} high: it does not fit the space.`
         : `${how} it is ${high} high: the space holds ${pots(fits)}, and ${wanted} are to go.`,
     actual: wanted,
     limit: fits,

@@ -35,7 +35,9 @@ function verdictLines(name: string, { state, findings }: Verdict, units: UnitSys
 function findingLine(finding: Finding, units: UnitSystem): string {
   const { what, margin, unit, standing, source, rule } = finding
   const by =
-    margin === undefined || unit === undefined ? '' : ` (margin ${formatMargin(margin, unit, units)})`
+    margin === undefined || unit === undefined
+      ? ''
+      : ` (margin ${formatMargin(margin, unit, units, standing === 'law' ? 3 : 2)})`
   const from = source ? [source.title, source.date].filter(Boolean).join(', ') : ''
   const where = [rule, standing, from].filter(Boolean).join('; ')
   return `${what}${by} [${where}]`

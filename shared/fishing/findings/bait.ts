@@ -3,7 +3,7 @@ import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
 import type { FishingAssumptions } from '../assumptions'
 import { baitLife } from '../outlook'
-import { shown, stateOf } from './state-of'
+import { rough, shown, stateOf } from './state-of'
 
 const rule = 'fishes:bait-outlasts-soak'
 
@@ -25,7 +25,7 @@ export function baitOutlastsSoak(pot: Pot, trip: Trip | undefined, sheet: Fishin
     return { ...common, state: 'fails', what: 'There is no bait in the holder.', actual: 0, unit: 'kg' }
   const life = baitLife(bait, sheet)
   const state = stateOf(life.low - soakH, life.mid - soakH)
-  const lasts = `The bait lasts ${shown(life.low)} to ${shown(life.high)} h, likely ${shown(life.mid)}; the soak is ${shown(soakH)} h.`
+  const lasts = `The bait lasts ${rough(life.low)} to ${rough(life.high)} h, likely ${rough(life.mid)}; the soak is ${shown(soakH)} h.`
   return {
     ...common,
     state,

@@ -31,7 +31,8 @@ export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize): Finding {
       unit: 'entrances',
     }
   const shell = species && shellOf(species, legal.measure, legal.sizeMm)
-  if (!species || !shell) return cannotTell(`the body proportions of ${legal.species}`)
+  if (!species || !shell)
+    return cannotTell(`the body proportions of ${species?.common ?? legal.name ?? legal.species}`)
   const name = `${species.common} of ${shown(legal.sizeMm)} mm`
   const least = smallest(pot.entrances)
   const depth = shell.depthMm ?? depthBound(shell)

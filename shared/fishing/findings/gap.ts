@@ -27,7 +27,7 @@ export function gapFindings(pot: Pot, legal: LegalSize, sheet: FishingAssumption
     },
   ]
   if (!pot.escapeGaps) return cannotTell('the escape gaps')
-  if (!species) return cannotTell(`the body proportions of ${legal.species}`)
+  if (!species) return cannotTell(`the body proportions of ${legal.name ?? legal.species}`)
   if (pot.escapeGaps.length === 0) return [noGap(rule, legal, species)]
   const sizes = pot.escapeGaps
     .map((gap) => gapSize50(gap, legal, species))

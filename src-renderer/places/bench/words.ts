@@ -1,6 +1,7 @@
 import type { PartName } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
 import type { Bottom } from '@shared/schema/water'
+import type { StripField } from './next-step'
 import type { PartId } from './part-ids'
 
 /** Words of the Bench. */
@@ -49,6 +50,27 @@ export const findingPartWords: Record<PartName, string> = {
   water: 'Go to the water',
 }
 
+/** What to do where something is missing, on a button that goes there. */
+export const stepWords: Record<StripField | 'stow', string> = {
+  region: 'Choose the region',
+  zone: 'Choose the zone',
+  date: 'Give the date',
+  people: 'Say how many go',
+  licences: 'Give the licences',
+  boat: 'Boat or not',
+  current: 'Give the current',
+  depth: 'Give the depth',
+  bottom: 'Give the bottom',
+  species: 'Choose the crab',
+  attended: 'Say who stays',
+  'tied-off': 'Tied off or not',
+  soak: 'Give the soak',
+  spacing: 'Give the distance',
+  permits: 'Say which permits',
+  'work-from': 'Give the hours',
+  stow: 'Give the space',
+}
+
 export const gearKindWords: Record<Pot['gearKind'], string> = {
   pot: 'Pot',
   'collapsible-trap': 'Collapsible trap',
@@ -87,8 +109,6 @@ export const stripWords = {
   strongest: 'Strongest current',
   askingStation: 'Asking the station',
   depth: 'Depth',
-  depthLow: 'Depth at low water',
-  depthHigh: 'At high water',
   dries: 'Dries',
   bottom: 'Bottom',
   notGiven: 'Not given',
@@ -102,6 +122,11 @@ export const stripWords = {
   spacing: 'Distance to the nearest other gear',
   workFrom: 'Set from',
   workTo: 'Hauled by',
+  otherGear: 'Other gear carried',
+  addGear: 'Add other gear',
+  gearKind: 'Kind',
+  gearCount: 'How many',
+  removeGear: (kind: string) => `Remove ${kind.toLowerCase()}`,
   attended: 'Somebody stays with the gear',
   tiedOff: 'Tied to something fixed',
   notSaid: 'Not said',
@@ -111,6 +136,14 @@ export const stripWords = {
   seeWater: 'Tide',
   seeWaterLabel: (name: string) => `See the tide at ${name}`,
 } as const
+
+/** Permits and standings as the packs name them; one that is not here is said as it is spelt. */
+export const permitWords: Record<string, string> = {
+  'waterfront-owner': 'Owner of waterfront property',
+  'five-pot-licence': 'Five-pot licence',
+  'gear-licence': 'Recreational gear licence',
+  'trap-endorsement': 'Trap endorsement',
+}
 
 export const shelfWords = {
   open: 'Shelf',

@@ -119,6 +119,8 @@ export const partFieldWords = {
   catchMass: 'Crabs aboard at the haul',
   stowSpace: 'The space there is for all pots',
   stowMax: 'Most it may weigh',
+  stowPresets: 'Usual spaces',
+  stowMeasure: 'Usual sizes to start from. Measure yours and change them.',
 } as const
 
 export const absentWords = {
@@ -133,7 +135,7 @@ export const absentWords = {
   rope: 'No rope given.',
   float: 'No float given.',
   catch: 'Catch not said; the haul is reckoned with an empty pot.',
-  stow: 'Space not said.',
+  stow: 'How much room is there for all pots? Take a usual size to start from, then measure yours.',
 } as const
 
 export const shapeWords: Record<Pot['body']['shape'], string> = {

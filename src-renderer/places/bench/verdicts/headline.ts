@@ -1,20 +1,13 @@
 import type { Finding, Verdict } from '@shared/schema/check'
 
-/** What a verdict is known by: the finding that decides it, and its margin if it has one. */
-export interface Headline {
-  readonly finding: Finding | undefined
-  readonly margin: number | undefined
-  readonly unit: string
-}
-
 /** The finding that decides a verdict: of those in the verdict's own state, the one with the least to spare. */
-export function headline(verdict: Verdict): Headline {
-  const deciding = verdict.findings.filter((finding) => finding.state === verdict.state)
-  const finding = deciding.reduce<Finding | undefined>(
-    (least, one) => (least === undefined || spare(one) < spare(least) ? one : least),
-    undefined,
-  )
-  return { finding, margin: finding?.margin, unit: finding?.unit ?? '' }
+export function headline(verdict: Verdict): Finding | undefined {
+  return verdict.findings
+    .filter((finding) => finding.state === verdict.state)
+    .reduce<Finding | undefined>(
+      (least, one) => (least === undefined || spare(one) < spare(least) ? one : least),
+      undefined,
+    )
 }
 
 /** Margin as a share of the limit, so that metres and kilograms can be told apart by size. */
