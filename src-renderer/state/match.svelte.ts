@@ -19,7 +19,7 @@ export class MatchState {
   /** First day; undefined means today. */
   day = $state<string>()
   days = $state(30)
-  withStarters = $state(false)
+  #withStarters = $state<boolean>()
   pinned = new SvelteSet<string>()
   cells = new SvelteMap<string, MatchCell>()
   faults = new SvelteMap<string, string>()
@@ -29,6 +29,8 @@ export class MatchState {
   #worker: Worker | undefined
   #ringWorker: Worker | undefined
 
+  /** A shelf with little on it is matched together with the starting shapes, until the reader says otherwise. */
+  withStarters = $derived.by(() => this.#withStarters ?? designs().saved.length < 2)
   pots = $derived.by((): readonly Pot[] => {
     const known = designs()
     return [known.bench, ...known.saved, ...(this.withStarters ? known.starters : [])]
@@ -87,6 +89,10 @@ export class MatchState {
     this.#worker?.terminate()
     this.#worker = undefined
     this.progress = undefined
+  }
+
+  showStarters(on: boolean): void {
+    this.#withStarters = on
   }
 
   pin(potId: string): void {

@@ -1,0 +1,111 @@
+import type { Page } from 'playwright-core'
+import { afterEach, describe, expect, test } from 'vitest'
+import { editions, openApp, type RunningApp } from './app'
+import { axeInBothThemes } from './axe'
+
+/* From a station to a pot: a water is made, its windows read, pots matched, one proposed and put on the Bench. */
+
+const go = (page: Page, place: string) =>
+  page.getByRole('navigation').getByRole('button', { name: place, exact: true }).click()
+
+/** A water in an inlet with little run, from its current station. */
+async function makeWater(page: Page): Promise<void> {
+  await go(page, 'Waters')
+  await page.getByRole('button', { name: 'New water' }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByLabel('Name, town or water').fill('eagle harbor')
+  await dialog.getByRole('button', { name: /Entrance to Eagle Harbor/ }).click()
+  await dialog.getByLabel('Depth at chart datum').fill('8')
+  await dialog.getByLabel('Bottom').selectOption('sand')
+  await dialog.getByLabel('Region').selectOption('US-WA')
+  await dialog.getByRole('switch', { name: /Take the height of tide from/ }).waitFor()
+  await dialog.getByRole('button', { name: 'Make this water' }).click()
+  await dialog.waitFor({ state: 'hidden' })
+}
+
+describe.each(editions)('$edition edition', ({ edition, missing }) => {
+  let app: RunningApp | undefined
+  afterEach(async () => {
+    await app?.close().catch(() => undefined)
+    app = undefined
+  })
+
+  test.skipIf(missing)(
+    'a water from a station, its windows, a match, and a proposed pot whose verdicts all hold',
+    async () => {
+      app = await openApp(edition)
+      const { page } = app
+      await makeWater(page)
+      await page.getByRole('heading', { name: 'Set it' }).waitFor()
+      const picture = page.getByRole('slider', { name: /Tide and current at Entrance to Eagle Harbor/ })
+      await picture.focus()
+      await page.keyboard.press('ArrowRight')
+      expect(await picture.getAttribute('aria-valuetext')).toMatch(
+        /height .* m, depth .* m, (flood|ebb|slack)/,
+      )
+      expect(await page.getByText(/Licence/).count()).toBeGreaterThan(0)
+      expect(await axeInBothThemes(page)).toEqual([])
+
+      await page.getByRole('button', { name: /What to do with Entrance/ }).click()
+      await page.getByRole('menuitem', { name: 'Use on the Bench' }).click()
+      await go(page, 'Bench')
+      await page.getByRole('button', { name: 'More about the trip' }).click()
+      await page.getByLabel('Somebody stays with the gear').selectOption('yes')
+      await page.keyboard.press('Escape')
+
+      await go(page, 'Match')
+      const cells = page.getByRole('button', {
+        name: /^[^,]+, Entrance to Eagle Harbor\. (Holds|Close|Fails)/,
+      })
+      await expect.poll(() => cells.count(), { timeout: 30_000 }).toBeGreaterThanOrEqual(3)
+      expect(await axeInBothThemes(page)).toEqual([])
+      await cells.first().click()
+      await page.getByRole('button', { name: 'See its tide' }).click()
+      await page.getByRole('heading', { name: 'Set it' }).waitFor()
+
+      await go(page, 'Match')
+      await page.getByRole('tab', { name: 'Propose a pot' }).click()
+      await page.getByLabel('Crab sought').selectOption('metacarcinus-magister')
+      await page.getByLabel('Soak').fill('3')
+      await page.getByRole('button', { name: 'Propose', exact: true }).click()
+      await page.getByRole('heading', { name: 'Lightest' }).waitFor({ timeout: 60_000 })
+      expect(await axeInBothThemes(page)).toEqual([])
+      await page.getByRole('button', { name: 'Put on the Bench' }).click()
+
+      const verdicts = page.getByRole('region', { name: 'Verdicts' })
+      for (const name of ['Legal', 'Holds bottom', 'Float shows', 'Lifts', 'Fishes', 'Stows'])
+        await expect
+          .poll(() => verdicts.getByRole('button', { name }).textContent(), { timeout: 20_000 })
+          .toMatch(/Holds(?! bottom)/)
+      expect(await page.getByLabel('Name of the design').inputValue()).toMatch(/proposed$/)
+      expect(app.troubles).toEqual([])
+    },
+    180_000,
+  )
+
+  test.skipIf(missing)('a water taken away comes back by undo, and bad places are said plainly', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await makeWater(page)
+    await page.getByRole('tab', { name: 'About this water' }).click()
+    await page.getByLabel('Depth at chart datum').fill('0')
+    await page.getByRole('tab', { name: 'Tide and current' }).click()
+    await page.getByText('This place dries at low water in the time shown.').waitFor()
+
+    await page.getByRole('button', { name: /What to do with Entrance/ }).click()
+    await page.getByRole('menuitem', { name: 'Remove' }).click()
+    await page.getByRole('heading', { name: 'No water yet' }).waitFor()
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await page.getByRole('heading', { name: 'Entrance to Eagle Harbor' }).waitFor()
+
+    await page.getByRole('button', { name: 'New water' }).click()
+    const dialog = page.getByRole('dialog')
+    await dialog.getByLabel('Latitude').fill('46.8')
+    await dialog.getByLabel('Longitude').fill('8.2')
+    await dialog.getByText(/The nearest current station, .* km away/).waitFor()
+    expect(await axeInBothThemes(page)).toEqual([])
+    await dialog.getByRole('button', { name: 'Make this water' }).click()
+    await dialog.getByText('Give the depth at chart datum, from the chart or a lead line.').waitFor()
+    expect(app.troubles).toEqual([])
+  })
+})
