@@ -2,6 +2,7 @@ import type * as v from 'valibot'
 import type { Result } from '@shared/units/result'
 import { app } from './app'
 import { backup } from './backup'
+import { demo } from './demo'
 import { journal } from './journal'
 import { locker, photos } from './locker'
 import { materials } from './materials'
@@ -25,6 +26,7 @@ export const contract = {
   ...settings,
   ...backup,
   ...printing,
+  ...demo,
   ...app,
 } as const
 

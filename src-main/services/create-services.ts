@@ -20,6 +20,7 @@ import { ok } from '@shared/units/result'
 import { appHandlers, type Host } from './app'
 import { BackupService } from './backup-service'
 import { backupHandlers } from './backup'
+import { noDemo } from './demo/demo-switch'
 import { journalHandlers } from './journal'
 import { lockerHandlers, photoHandlers } from './locker'
 import { LockerBook } from './locker-book'
@@ -138,6 +139,7 @@ export async function createServices(options: ServiceOptions): Promise<Services>
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),
       ...backupHandlers(backups),
       ...printingHandlers(host.printer),
+      ...noDemo,
       ...appHandlers({ host, dataFolder, machine, now, readOnly }),
     },
     dailyBackup: async () => {

@@ -1,4 +1,5 @@
 import { mkdir } from 'node:fs/promises'
+import { join } from 'node:path'
 import { ulid } from 'ulid'
 import { lockFolder } from '@main/storage/folder-lock'
 import { defaultDataFolder } from '@main/storage/home'
@@ -8,6 +9,7 @@ import { diskError } from '@main/storage/storage-fault'
 import { err, ok, type Result } from '@shared/units/result'
 import type { Host } from './app'
 import { createServices, type Services } from './create-services'
+import { withDemo } from './demo/demo-switch'
 
 export interface OpenDataOptions {
   readonly home: string
@@ -33,7 +35,8 @@ export async function openData(options: OpenDataOptions): Promise<Result<OpenDat
     const lock = await takeLock(dataFolder, machine.id, now)
     if (!lock.ok) return lock
     await sweepTemporary(dataFolder, now())
-    const services = await createServices({ dataFolder, machine, now, newId, host })
+    const open = (folder: string) => createServices({ dataFolder: folder, machine, now, newId, host })
+    const services = await withDemo({ own: await open(dataFolder), folder: join(home, 'demo'), open, now })
     void services.dailyBackup()
     return ok({
       services,
