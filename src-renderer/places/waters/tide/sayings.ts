@@ -1,5 +1,6 @@
 import type { WorkWindow } from '@shared/match/windows'
 import { clockAt } from '@shared/tides/local-time'
+import { significant } from '@shared/units/display'
 import { DateTime } from 'luxon'
 import { reader } from '@renderer/ui/reader.svelte'
 import { tideWords as w } from '../words'
@@ -31,6 +32,9 @@ export function sayWindow(zone: string, window: WorkWindow): string {
     .filter(Boolean)
     .join(', ')
 }
+
+/** A height of tide or a depth, in metres or feet however small: -0.07 m, never -68 mm. */
+export const sayHeight = (m: number) => `${significant(Number(reader.field(m, 'm')))} ${reader.symbol('m')}`
 
 /** A signed stream in words: flood, ebb or slack. */
 export function sayStream(mps: number): string {
