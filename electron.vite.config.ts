@@ -4,11 +4,14 @@ import { aliases } from './.config/aliases'
 import { licences } from './.config/licences'
 import { stationData } from './.config/station-data'
 
+const mainLicences = licences(['@neaps/tide-database'])
+const pageLicences = licences()
+
 // Every runtime library is a development dependency: it is bundled, and the package ships `out/` alone.
 export default defineConfig({
   main: {
     resolve: { alias: aliases },
-    plugins: [stationData(), licences()],
+    plugins: [stationData(), mainLicences.page],
     build: {
       target: 'node20.18',
       rolldownOptions: {
@@ -32,8 +35,8 @@ export default defineConfig({
     root: 'src-renderer',
     resolve: { alias: aliases },
     // `svelte.config.js` is looked for in the renderer's root, so the options are given here.
-    plugins: [svelte({ configFile: false, compilerOptions: { runes: true } }), licences()],
-    worker: { format: 'es' },
+    plugins: [svelte({ configFile: false, compilerOptions: { runes: true } }), pageLicences.page],
+    worker: { format: 'es', plugins: pageLicences.workers },
     build: {
       target: 'chrome130',
       minify: true,
