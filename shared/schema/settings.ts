@@ -33,6 +33,8 @@ export const SettingsSchema = v.strictObject({
   paper: v.optional(v.picklist(['a4', 'letter'])),
   /** What stands on the reader's float and tag labels, by field. */
   labels: v.optional(v.record(v.picklist(markFields), v.pipe(v.string(), v.maxLength(80)))),
+  /** The first steps were taken or waved away. */
+  started: v.optional(v.boolean()),
   tourSeen: v.optional(v.boolean()),
   recentPots: v.optional(v.pipe(v.array(id), v.maxLength(12))),
 })

@@ -2,6 +2,7 @@ import type { Notice } from '@shared/contract/bridge'
 import { bench } from '@renderer/state/bench.svelte'
 import { bridge } from '@renderer/state/bridge'
 import { bringIn } from '@renderer/state/bring-in'
+import { demo } from '@renderer/state/demo.svelte'
 import { locker } from '@renderer/state/locker.svelte'
 import { onHostNotice } from '@renderer/state/host-notices'
 import { materials } from '@renderer/state/materials.svelte'
@@ -15,7 +16,14 @@ import { notices } from '@renderer/ui/notices.svelte'
 
 /** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
 export async function startUp(): Promise<void> {
-  await Promise.all([settings.load(), shelf.load(), waters.load(), packs.load(), materials.load()])
+  await Promise.all([
+    settings.load(),
+    shelf.load(),
+    waters.load(),
+    packs.load(),
+    materials.load(),
+    demo.load(),
+  ])
   bench.resume()
   if (location.hash === '' && settings.current.place) route.go(settings.current.place)
   onHostNotice((notice) => void heed(notice))

@@ -18,7 +18,7 @@ export async function fillDemo({ handlers }: Services, crew: Crew, now: Date): P
         trip: { ...crew.trip, date: now.toISOString().slice(0, 10) },
         currentPot: crew.onBench.pot,
         currentWater: crew.onBench.water,
-        tourSeen: true,
+        started: true,
       },
     }),
   )

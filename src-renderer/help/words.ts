@@ -1,0 +1,1 @@
+export const helpWords = { about: (name: string) => `About ${name.toLowerCase()}` } as const

@@ -1,0 +1,30 @@
+import type { DemoCrew } from '@shared/contract/demo'
+import { notices } from '@renderer/ui/notices.svelte'
+import { bench } from './bench.svelte'
+import { bridge } from './bridge'
+import { waterDesk } from './water-desk.svelte'
+
+/** Whether the demo stands in place of the reader's own data, and which crew of it. */
+class Demo {
+  crew = $state<DemoCrew>()
+
+  async load(): Promise<void> {
+    const answer = await bridge('demo:state', {})
+    if (answer.ok) this.crew = answer.value.crew
+  }
+
+  show = (crew: DemoCrew) => this.#change(() => bridge('demo:show', { crew }))
+  remove = () => this.#change(() => bridge('demo:remove', {}))
+
+  /** What lies open is saved where it belongs before the data changes; after it everything is read again. */
+  async #change(ask: () => ReturnType<typeof bridge<'demo:show'>>): Promise<void> {
+    await Promise.all([bench.autosave.flush(), waterDesk.autosave.flush()])
+    const answer = await ask()
+    if (answer.ok) {
+      history.replaceState(null, '', '#/bench')
+      location.reload()
+    } else notices.say(answer.error.message, { tone: 'fails' })
+  }
+}
+
+export const demo = new Demo()
