@@ -32,7 +32,8 @@ export function sayMonths(months: number): string {
 export function sayRemaining({ life }: Pick<PartReport, 'life'>): string | undefined {
   const remaining = life.remainingMonths
   if (!remaining) return undefined
-  return `${sayMonths(remaining.mid)} (${sayMonths(remaining.low)} to ${sayMonths(remaining.high)})`
+  const [low, mid, high] = [remaining.low, remaining.mid, remaining.high].map(sayMonths)
+  return low === high ? mid : `${mid} (${low} to ${high})`
 }
 
 /** Material and size of a part as it was put in. */
@@ -42,7 +43,7 @@ export function sayInstalled(part: Omit<InstalledPart, 'id'>): string {
     part.diameterMm === undefined ? undefined : reader.say(part.diameterMm, 'mm'),
     part.lengthM === undefined ? undefined : reader.say(part.lengthM, 'm'),
     part.barLengthMm === undefined ? undefined : `${reader.say(part.barLengthMm, 'mm')} bar`,
-    part.count === undefined ? undefined : `${part.count} pieces`,
+    part.count === undefined ? undefined : part.count === 1 ? '1 piece' : `${part.count} pieces`,
   ]
     .filter((word) => word !== undefined)
     .join(', ')

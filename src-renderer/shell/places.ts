@@ -10,4 +10,6 @@ export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = 
   { id: 'match', load: () => import('@renderer/places/match/Match.svelte') },
   { id: 'locker', load: () => import('@renderer/places/locker/Locker.svelte') },
   { id: 'runs', load: () => import('@renderer/places/runs/Runs.svelte') },
+  { id: 'season', load: () => import('@renderer/places/season/Season.svelte') },
+  { id: 'rulebook', helper: true, load: () => import('@renderer/places/rulebook/Rulebook.svelte') },
 ]

@@ -130,7 +130,8 @@ class Locker {
 
   #took({ state, events }: Written, said: string): void {
     this.#take(state)
-    notices.say(said, { undo: () => void this.takeBack(events) })
+    // One note at a time: in a day's work they come quickly, and the history has the rest.
+    notices.say(said, { topic: 'gear', undo: () => void this.takeBack(events) })
   }
 
   #take(state: LockerState): void {

@@ -77,7 +77,9 @@ class PacksState {
     const answer = await bridge('packs:delete', { region })
     if (!answer.ok) return answer
     await this.load()
-    return own ? ok(own) : err({ code: 'not_found', message: `There are no rules of your own for ${region}.` })
+    return own
+      ? ok(own)
+      : err({ code: 'not_found', message: `There are no rules of your own for ${region}.` })
   }
 }
 

@@ -3,6 +3,8 @@ export interface Notice {
   readonly text: string
   readonly tone: 'plain' | 'fails'
   readonly undo: (() => void) | undefined
+  /** A newer notice on the same topic takes its place. */
+  readonly topic: string | undefined
 }
 
 const STAYS_MS = 8000
@@ -15,9 +17,11 @@ class Notices {
   #next = 1
   #speaking: ReturnType<typeof setTimeout> | undefined
 
-  say(text: string, options: { undo?: () => void; tone?: Notice['tone'] } = {}): void {
-    const notice: Notice = { id: this.#next++, text, tone: options.tone ?? 'plain', undo: options.undo }
-    this.list = [...this.list.slice(-2), notice]
+  say(text: string, options: { undo?: () => void; tone?: Notice['tone']; topic?: string } = {}): void {
+    const { tone = 'plain', undo, topic } = options
+    const notice: Notice = { id: this.#next++, text, tone, undo, topic }
+    const others = this.list.filter((one) => topic === undefined || one.topic !== topic)
+    this.list = [...others.slice(-2), notice]
     if (notice.tone === 'plain') setTimeout(() => this.dismiss(notice.id), STAYS_MS)
   }
 

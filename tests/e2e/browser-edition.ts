@@ -7,7 +7,7 @@ import type { OpenedEdition, Places } from './app'
 
 const program = fileURLToPath(new URL('../../out/main/potwright.js', import.meta.url))
 
-const chromiumOptions = {
+export const chromiumOptions = {
   executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
   args: [
     '--no-sandbox',

@@ -1,0 +1,123 @@
+import { mkdtemp, readdir, rm, stat } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { chromium, type Browser, type Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { openTestServices } from '@main/services/open-test-services'
+import { chromiumOptions, serve } from '../../e2e/browser-edition'
+import { densestPot, putOnBench, writeFleet } from './prepared-data'
+import { dragSlider, heldMb, median, orbit } from './page-timings'
+
+/* What the built program costs in a browser. The view is drawn in software here, so frames say least. */
+
+const out = fileURLToPath(new URL('../../../out', import.meta.url))
+const rows: [what: string, measured: string, wanted: string][] = []
+let browser: Browser
+let folder: string
+
+beforeAll(async () => {
+  browser = await chromium.launch(chromiumOptions)
+  folder = await mkdtemp(join(tmpdir(), 'potwright-measure-'))
+})
+afterAll(async () => {
+  await browser.close()
+  await rm(folder, { recursive: true, force: true })
+  print()
+})
+
+test('a slider dragged', async () => {
+  await onPage('empty', async (page) => {
+    const slider = page.getByRole('region', { name: 'Base ring' }).getByRole('slider')
+    await dragSlider(slider, 40)
+    const steps = await dragSlider(slider, 200)
+    const whole = steps.map(({ taken, recomputed }) => taken + recomputed)
+    add('Slider: from the hand to every verdict and text, median', ms(median(whole)), 'under 8 ms')
+    add('  of it, taking the change into the design', ms(median(steps.map(({ taken }) => taken))), '')
+    add(
+      'Slider: from frame to frame, median',
+      ms(median(steps.map(({ frame }) => frame))),
+      '16.7 ms keeps up',
+    )
+    const before = await heldMb(page)
+    await dragSlider(slider, 500)
+    const after = await heldMb(page)
+    add('Memory held by the page, before and after 500 changes', `${mb(before)}, ${mb(after)}`, 'no growth')
+  })
+})
+
+test('the densest mesh turned', async () => {
+  const data = join(folder, 'densest')
+  const services = await openTestServices(data)
+  await putOnBench(services, densestPot())
+  services.close()
+  await onPage('densest', async (page) => {
+    const frames = await orbit(page, page.getByRole('img', { name: /Densest mesh/ }), 120)
+    add('View: densest mesh turned, from frame to frame, median', ms(median(frames)), '16.7 ms keeps up')
+  })
+})
+
+test('a cold start with 500 pots and 100,000 events', async () => {
+  const services = await openTestServices(join(folder, 'fleet'))
+  await writeFleet(services, 500, 100_000)
+  services.close()
+  const start = performance.now()
+  await onPage('fleet', async (page) => {
+    add(
+      'Start: program, page and Bench ready, 500 pots and 100,000 events',
+      ms(performance.now() - start),
+      '',
+    )
+    const opened = performance.now()
+    await page
+      .getByRole('link', { name: 'Locker' })
+      .or(page.getByRole('button', { name: 'Locker' }))
+      .click()
+    await page.getByText('500', { exact: false }).first().waitFor()
+    add('  then the Locker open', ms(performance.now() - opened), '')
+  })
+})
+
+test('the size of what is built', async () => {
+  for (const part of ['main', 'preload', 'renderer']) {
+    const bytes = await sizeOf(join(out, part))
+    expect(bytes).toBeGreaterThan(0)
+    add(`Size of ${part}`, mb(bytes / 2 ** 20), '')
+  }
+})
+
+/** Opens the program on a folder of its own and waits until the Bench can be worked with. */
+async function onPage(name: string, measure: (page: Page) => Promise<void>): Promise<void> {
+  const host = await serve({ home: join(folder, `${name}-home`), dataFolder: join(folder, name) })
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+  try {
+    await page.goto(host.entrance)
+    await page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: 'Stows' }).waitFor()
+    await measure(page)
+  } finally {
+    await page.close()
+    await host.end('SIGTERM')
+  }
+}
+
+async function sizeOf(place: string): Promise<number> {
+  const found = await readdir(place, { recursive: true, withFileTypes: true })
+  const sizes = found
+    .filter((entry) => entry.isFile())
+    .map(async (entry) => (await stat(join(entry.parentPath, entry.name))).size)
+  return (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0)
+}
+
+const ms = (value: number) => `${value < 100 ? value.toFixed(1) : String(Math.round(value))} ms`
+const mb = (value: number) => `${value.toFixed(1)} MB`
+const add = (what: string, measured: string, wanted: string) => rows.push([what, measured, wanted])
+
+function print() {
+  const width = Math.max(...rows.map(([what]) => what.length))
+  const lines = rows.map(([what, measured, wanted]) =>
+    `${what.padEnd(width)}  ${measured.padStart(20)}  ${wanted && `(wanted: ${wanted})`}`.trimEnd(),
+  )
+  process.stdout.write(
+    `\nThe program in a browser, drawn in software (SwiftShader): a graphics card draws far faster.\n${lines.join('\n')}\n\n`,
+  )
+}
