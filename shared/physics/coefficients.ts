@@ -5,7 +5,7 @@ import { potDragCoefficients } from './coefficients/pot-drag'
 import { ropeAndFloatCoefficients } from './coefficients/rope-and-float'
 import type { Coefficient } from './coefficients/row'
 
-export type { Coefficient, Standing } from './coefficients/row'
+export type { Coefficient } from './coefficients/row'
 
 const rows = {
   ...gripCoefficients,
