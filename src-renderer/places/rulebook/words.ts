@@ -26,7 +26,7 @@ export const subjectWords: Record<Subject, string> = {
 }
 
 export const sureWords = {
-  read: 'Read',
+  read: 'Read in a source',
   memory: 'Recalled, not read',
   conflicting: 'Sources disagree',
 } as const
