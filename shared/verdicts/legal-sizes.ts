@@ -1,22 +1,9 @@
 import type { LegalSize } from '@shared/fishing/legal-size'
-import type { CrabMeasure } from '@shared/fishing/species'
 import { gaugeEntries } from '@shared/rules/gauge'
 import type { RulePack } from '@shared/schema/rule-pack'
-import type { MeasureMethod } from '@shared/schema/rule-species'
 import { toBase } from '@shared/schema/rule-units'
 import type { Trip } from '@shared/schema/trip'
-
-/** How a rule's way of measuring is spoken of in the models; ways that no proportions are known for are left out. */
-const measures: Partial<Record<MeasureMethod, CrabMeasure>> = {
-  'width-tip-to-tip': 'tip-to-tip',
-  'width-notch-to-notch': 'notch-to-notch',
-  'width-points-out': 'inside-points',
-  'width-points-in': 'tip-to-tip',
-  'width-widest': 'greatest-width',
-  'width-base-of-spines': 'notch-to-notch',
-  'length-notch-to-rear': 'length',
-  'length-front-to-rear': 'length',
-}
+import { measureInModels } from './measure-in-models'
 
 /**
  * The least legal size of each crab that a trip is after, as the region's rules take it [mm].
@@ -31,7 +18,7 @@ const measures: Partial<Record<MeasureMethod, CrabMeasure>> = {
 export function legalSizes(pack: RulePack, trip: Trip): LegalSize[] {
   const sought = trip.species ?? []
   return gaugeEntries(pack, trip).flatMap(({ species, sizes }) => {
-    const measure = measures[species.measure.method]
+    const measure = measureInModels[species.measure.method]
     const least = sizes.flatMap(({ min, unit }) => (min === undefined ? [] : [toBase(min, unit)]))
     if (!sought.includes(species.slug) || !measure || least.length === 0) return []
     const name = species.commonNames[0] ?? species.scientificName

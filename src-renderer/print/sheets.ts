@@ -10,4 +10,5 @@ export const sheets: Readonly<Record<SheetId, Load>> = {
   labels: () => import('./labels/LabelSheet.svelte'),
   'day-card': () => import('./waters/DayCardSheet.svelte'),
   'tide-table': () => import('./waters/TideTableSheet.svelte'),
+  gauge: () => import('@renderer/places/gauge/print/GaugeSheet.svelte'),
 }

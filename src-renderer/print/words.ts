@@ -7,6 +7,7 @@ export const sheetNames: Readonly<Record<SheetId, string>> = {
   labels: 'Label sheet',
   'day-card': 'Day card',
   'tide-table': 'Tide table',
+  gauge: 'Gauge at true size',
 }
 
 export const paperNames: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'Letter' }

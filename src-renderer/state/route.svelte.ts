@@ -1,12 +1,12 @@
 import { settings } from './settings.svelte'
 
-export const placeIds = ['bench', 'waters', 'match', 'locker', 'runs', 'season', 'rulebook', 'gauge'] as const
+export const placeIds = ['bench', 'waters', 'match', 'locker', 'runs', 'season', 'rulebook', 'gauge', 'workshop'] as const
 export type PlaceId = (typeof placeIds)[number]
 
-/** The places of the circle are remembered between starts; the two helpers are not. */
-type Remembered = Exclude<PlaceId, 'rulebook' | 'gauge'>
+/** The places of the circle are remembered between starts; the helpers are not. */
+type Remembered = Exclude<PlaceId, 'rulebook' | 'gauge' | 'workshop'>
 
-export const sheetIds = ['build', 'check', 'labels', 'day-card', 'tide-table'] as const
+export const sheetIds = ['build', 'check', 'labels', 'day-card', 'tide-table', 'gauge'] as const
 export type SheetId = (typeof sheetIds)[number]
 
 export type SheetParams = Readonly<Record<string, string>>
@@ -74,7 +74,7 @@ function detailIn(hash: string): string {
 }
 
 function isRemembered(place: PlaceId): place is Remembered {
-  return place !== 'rulebook' && place !== 'gauge'
+  return place !== 'rulebook' && place !== 'gauge' && place !== 'workshop'
 }
 
 export const route = new Route()
