@@ -19,7 +19,7 @@ const freshPart = v.omit(InstalledPartSchema, ['id'])
 /** The locker after a change, and what was written. */
 const changed = v.strictObject({ state: lockerState, events: v.array(id) })
 
-export const exportKinds = ['parts', 'events', 'due', 'shopping'] as const
+const exportKinds = ['parts', 'events', 'due', 'shopping'] as const
 
 export const locker = {
   /** Every pot, part, stock and problem that the history comes to, its latest runs, and files not read to the end. */

@@ -143,6 +143,6 @@ function row(
   return { value, low, high, unit, standing, label, source }
 }
 
-export type FishingAssumption = keyof typeof sheet
+type FishingAssumption = keyof typeof sheet
 export type FishingAssumptions = Readonly<Record<FishingAssumption, Assumption>>
 export const fishingAssumptions: FishingAssumptions = sheet

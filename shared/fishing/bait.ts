@@ -56,7 +56,7 @@ export function baitMassIndex(baitKg: number, halfwayKg: number): number {
 }
 
 /** Strength at which bait has done its work: an eighth, which an 8 h half-life reaches at the usual 24 h. */
-export const spentShare = 1 / 8
+const spentShare = 1 / 8
 
 /** What a holder does to bait: how much scent it lets out, and how long crabs need to strip it. */
 export interface BaitHolding {

@@ -25,7 +25,7 @@ export function impliedEntryRate(share: number, durationH: number): number {
 export type EntranceFit = 'blocked' | 'tight' | 'ok'
 
 /** An entrance is roomy from this many times the crab's depth; 2.1 worked in S. serrata trials. An assumption. */
-export const roomyHeight = 1.5
+const roomyHeight = 1.5
 
 /**
  * Whether a crab that walks in sideways with folded legs fits an entrance.

@@ -11,7 +11,7 @@ export function expectedDeaths(deathsPerDay: number, days: number): number {
 }
 
 /** What lost Dungeness pots did in one study; the only figures of their kind that were found. */
-export const lostPotStudy = {
+const lostPotStudy = {
   deathsPerDay: 0.058,
   daysWithCord: 126,
   daysWithoutCord: 2.2 * 365.25,

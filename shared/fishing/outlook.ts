@@ -2,7 +2,7 @@ import type { Spread } from '@shared/schema/check'
 import type { Bait, Pot } from '@shared/schema/pot'
 import type { FishingAssumptions } from './assumptions'
 import { baitLifeH, baitStrength, holderDecayRate } from './bait'
-import { soakCurve, soakMarks, type SoakCurve, type SoakRates } from './soak-curve'
+import { soakCurve, soakMarks, type SoakRates } from './soak-curve'
 
 const openKinds: readonly Pot['gearKind'][] = [
   'dilly',
@@ -37,7 +37,7 @@ function decayAt(bait: Bait, sheet: FishingAssumptions, life: Level, shield: Lev
  *
  * @returns rates [1/h]
  */
-export function baitDecay(bait: Bait, sheet: FishingAssumptions): Spread {
+function baitDecay(bait: Bait, sheet: FishingAssumptions): Spread {
   return {
     low: decayAt(bait, sheet, 'low', 'high'),
     mid: decayAt(bait, sheet, 'value', 'value'),
@@ -56,7 +56,7 @@ export function baitLife(bait: Bait, sheet: FishingAssumptions): Spread {
 }
 
 /** Escape rate past a pot's leakiest entrance [per crab per h]: cautious (most), middle, hopeful (least). */
-export function escapeRate(pot: Pot, sheet: FishingAssumptions): Spread {
+function escapeRate(pot: Pot, sheet: FishingAssumptions): Spread {
   const kinds = new Set((pot.entrances ?? []).map((entrance) => entrance.kind))
   const row = kinds.has('funnel')
     ? sheet.funnelEscapePerDay
@@ -66,11 +66,11 @@ export function escapeRate(pot: Pot, sheet: FishingAssumptions): Spread {
   return { low: row.high / 24, mid: row.value / 24, high: row.low / 24 }
 }
 
-/** Soak past which the curve is not drawn [h]. */
-export const soakShownH = 72
+/** Soak past which nothing is looked for [h]. */
+const longestSoakH = 72
 
 /** Rates of a pot's soak curve at the cautious, middle and hopeful figures. */
-export function soakRates(pot: Pot, bait: Bait, sheet: FishingAssumptions): Record<keyof Spread, SoakRates> {
+function soakRates(pot: Pot, bait: Bait, sheet: FishingAssumptions): Record<keyof Spread, SoakRates> {
   const decay = baitDecay(bait, sheet)
   const escape = escapeRate(pot, sheet)
   const rates = (level: keyof Spread, drawPerH: number): SoakRates => ({
@@ -85,11 +85,6 @@ export function soakRates(pot: Pot, bait: Bait, sheet: FishingAssumptions): Reco
   }
 }
 
-/** The pot's soak curve at the middle figures, as a shape only. */
-export function soakShape(pot: Pot, bait: Bait, sheet: FishingAssumptions): SoakCurve {
-  return soakCurve(soakRates(pot, bait, sheet).mid, soakShownH)
-}
-
 /**
  * Soak that brings nine tenths of the best this pot can do within three days [h], by the three sets; for open
  * gear the usual time between pulls.
@@ -101,7 +96,7 @@ export function bestSoak(pot: Pot, bait: Bait, sheet: FishingAssumptions): Sprea
   }
   return mapSpread(
     soakRates(pot, bait, sheet),
-    (rates) => soakMarks(soakCurve(rates, soakShownH)).nearlyBestH,
+    (rates) => soakMarks(soakCurve(rates, longestSoakH)).nearlyBestH,
   )
 }
 

@@ -16,9 +16,6 @@ export function scentReach(currentMps: number, crabSpeedMps: number, timeS: numb
   return timeS / (1 / currentMps + 1 / crabSpeedMps)
 }
 
-/** Reach past which nothing is claimed [m]. */
-export const reachShownM = 100
-
 /**
  * Overlap of two equal circles as a share of one, (2/π)(acos x − x√(1 − x²)), x = d/2R.
  *

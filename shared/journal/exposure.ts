@@ -6,7 +6,7 @@ import { addDays, dayMs } from './passage'
 const monthMs = (365.25 / 12) * dayMs
 
 /** Months from the day a part was put in to a time, never below 0. */
-export function ageMonths(part: PartState, atMs: number): number {
+function ageMonths(part: PartState, atMs: number): number {
   return Math.max(0, atMs - Date.parse(part.part.installedOn)) / monthMs
 }
 

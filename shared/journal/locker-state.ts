@@ -17,7 +17,7 @@ export interface PartState {
   readonly inspections: RecordedInspection[]
 }
 
-export interface RecordedInspection extends Inspection {
+interface RecordedInspection extends Inspection {
   readonly event: string
   readonly on: string
   readonly note?: string
@@ -86,22 +86,20 @@ export interface RunState {
   readonly hauls: HaulEntry[]
 }
 
-export const problemCodes = [
-  'unknown-pot',
-  'unknown-part',
-  'unknown-target',
-  'pot-twice',
-  'part-twice',
-  'number-twice',
-  'haul-not-set',
-  'set-twice',
-  'retired-pot',
-  'in-the-future',
-  'inspection-before-part',
-  'bad-correction',
-  'id-twice',
-] as const
-export type ProblemCode = (typeof problemCodes)[number]
+export type ProblemCode =
+  | 'unknown-pot'
+  | 'unknown-part'
+  | 'unknown-target'
+  | 'pot-twice'
+  | 'part-twice'
+  | 'number-twice'
+  | 'haul-not-set'
+  | 'set-twice'
+  | 'retired-pot'
+  | 'in-the-future'
+  | 'inspection-before-part'
+  | 'bad-correction'
+  | 'id-twice'
 
 /** Something in the history that does not add up: what, and what was done about it. */
 export interface JournalProblem {

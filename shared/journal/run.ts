@@ -29,7 +29,7 @@ export function nextExpected(state: LockerState, run: RunState): PotState | unde
 }
 
 /** Pots of a run that were passed by: still down though one set after them was hauled since. */
-export function skipped(state: LockerState, run: RunState): PotState[] {
+function skipped(state: LockerState, run: RunState): PotState[] {
   const down = stillDown(state, run)
   if (down.length === 0) return []
   const place = new Map(run.sets.map((set, index) => [set.pot, { index, at: set.at }]))

@@ -10,7 +10,7 @@ export interface InspectionSheet {
   readonly parts: readonly SheetLine[]
 }
 
-export interface SheetLine extends InspectionPoints {
+interface SheetLine extends InspectionPoints {
   readonly part: string
   /** Material and size as installed. */
   readonly installed: string

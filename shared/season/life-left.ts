@@ -24,7 +24,7 @@ export function lifeLeft({ life, use }: Pick<PartReport, 'life' | 'use'>): numbe
   return share === undefined ? undefined : Math.max(share, watchBelow + 0.01)
 }
 
-/** The part of the picture that shows a kind of part. */
+/** The parts of the picture that show a kind of part. */
 const shownAs: Record<PartKind, readonly PartName[]> = {
   rope: ['rope', 'bridle'],
   netting: ['netting', 'entrances'],
@@ -37,11 +37,6 @@ const shownAs: Record<PartKind, readonly PartName[]> = {
   tag: ['marks'],
   ties: [],
   'door-hook': ['doors'],
-}
-
-/** Parts of the picture that show a kind of part. */
-export function partsShowing(kind: PartKind): readonly PartName[] {
-  return shownAs[kind]
 }
 
 /**

@@ -5,7 +5,7 @@ import { itemOf, quantityOf, unitOf, type ItemUnit } from './item'
 import type { InstalledPart } from '@shared/schema/gear'
 
 /** One line of the shopping list. */
-export interface ShoppingLine {
+interface ShoppingLine {
   readonly item: string
   readonly unit: ItemUnit
   /** All that the plan takes, what is in hand, and what is left to buy. */

@@ -2,8 +2,8 @@ import { DateTime } from 'luxon'
 import { err, ok, type Result } from '@shared/units/result'
 
 /** Astronomical series behind the predictions are good from 1900 to 2100. */
-export const firstYear = 1900
-export const lastYear = 2100
+const firstYear = 1900
+const lastYear = 2100
 
 export interface TimeSpan {
   readonly fromMs: number

@@ -7,7 +7,7 @@ import { turningPoints, zeroCrossings } from './turning-points'
 /** Wiggles of a stream below this are not printed as turns of their own [m/s]. */
 const leastTurnMps = 0.01
 
-export type StreamEventKind = 'slack' | 'max-flood' | 'max-ebb' | 'least-flood' | 'least-ebb'
+type StreamEventKind = 'slack' | 'max-flood' | 'max-ebb' | 'least-flood' | 'least-ebb'
 
 export interface StreamEvent {
   readonly kind: StreamEventKind

@@ -91,7 +91,7 @@ export function fromDisplay(shown: number, unit: string, system: UnitSystem): nu
 }
 
 /** A difference in the reader's unit: the factor applies, the offset does not. */
-export function toDisplayDifference(value: number, unit: string, system: UnitSystem): number {
+function toDisplayDifference(value: number, unit: string, system: UnitSystem): number {
   return value * displayUnit(unit, system).factor
 }
 

@@ -1,7 +1,7 @@
 /** What a user, a file or a disk can get wrong is a value; a bug throws. */
 export type Result<T, E = AppError> = { ok: true; value: T } | { ok: false; error: E }
 
-export type ErrorCode =
+type ErrorCode =
   | 'invalid'
   | 'not_found'
   | 'storage'

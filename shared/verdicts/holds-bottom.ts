@@ -13,7 +13,7 @@ import { forEachOutlook, standingIn, type Prepared } from './prepared'
 import { rangeWarnings } from './range-warnings'
 
 /** A pot solved in its strongest current, with one outlook. */
-export interface SolvedPot {
+interface SolvedPot {
   readonly standing: Standing
   readonly currents: CriticalCurrents
   readonly ringKg: number | undefined

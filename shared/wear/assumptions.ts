@@ -159,7 +159,7 @@ export type WearAssumptions = Readonly<Record<WearAssumption, Assumption>>
 export const wearAssumptions: WearAssumptions = sheet
 
 /** Sun in a year at some latitudes [kLy], for picking the nearest; recalled but for Central Europe. */
-export const sunByLatitude: readonly {
+const sunByLatitude: readonly {
   readonly latitudeDeg: number
   readonly kly: number
   readonly place: string

@@ -4,7 +4,7 @@ import type { Exposure, PartUse } from './part-use'
 import { monthsSaid } from './wording'
 
 /** Share of its age that a part spent in the water. */
-export function wetFraction({ immersedDays, ageMonths }: Exposure): number {
+function wetFraction({ immersedDays, ageMonths }: Exposure): number {
   return ageMonths > 0 ? Math.min(1, immersedDays / (ageMonths * 30.4)) : 0
 }
 

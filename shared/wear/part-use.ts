@@ -12,8 +12,7 @@ export interface Exposure {
   readonly ashoreDays: AshoreDays
 }
 
-export const storagePlaces = ['sun', 'shade', 'indoors', 'unstated'] as const
-export type StoragePlace = (typeof storagePlaces)[number]
+export type StoragePlace = 'sun' | 'shade' | 'indoors' | 'unstated'
 export type AshoreDays = Readonly<Record<StoragePlace, number>>
 
 /** What an inspection found, with what the part had been through by then. */
@@ -40,7 +39,7 @@ export interface PartUse {
  *
  * E = dose a year · Σ days·share/365.25
  */
-export function sunDose({ ashoreDays }: Exposure, sheet: WearAssumptions): number {
+function sunDose({ ashoreDays }: Exposure, sheet: WearAssumptions): number {
   const days =
     ashoreDays.sun * sheet.sunShareSun.value +
     ashoreDays.shade * sheet.sunShareShade.value +

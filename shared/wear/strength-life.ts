@@ -82,7 +82,7 @@ function strengthFound(inspection: Inspection): StrengthBelief | undefined {
 }
 
 /** The grade seen, made worse where the measured loss of diameter asks it. */
-export function gradeFound({ grade, diameterLossPct }: Inspection): RopeGrade | undefined {
+function gradeFound({ grade, diameterLossPct }: Inspection): RopeGrade | undefined {
   if (diameterLossPct === undefined) return grade
   const measured: RopeGrade = diameterLossPct > retireDiameterLossPct ? 4 : diameterLossPct >= 3 ? 3 : 0
   return grade === undefined && measured === 0 ? undefined : (Math.max(grade ?? 0, measured) as RopeGrade)

@@ -17,7 +17,7 @@ export interface DrawnLine {
 }
 
 /** The letter of an opening, at its middle. */
-export interface DrawnLetter {
+interface DrawnLetter {
   readonly letter: string
   readonly at: FlatPoint
 }

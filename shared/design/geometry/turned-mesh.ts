@@ -126,4 +126,4 @@ export const between = (a: Point, b: Point, t: number): Point => [
 ]
 
 /** An angle brought to -π..π. */
-export const wrap = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI))
+const wrap = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI))

@@ -20,7 +20,7 @@ export const dayCardWords = {
 } as const
 export type DayCardField = keyof typeof dayCardWords
 
-export interface DayCardRow {
+interface DayCardRow {
   readonly line: number
   readonly number: string
   readonly events: readonly EventDraft[]

@@ -20,7 +20,7 @@ export const inventoryWords = {
 export type InventoryField = keyof typeof inventoryWords
 
 /** A pot to be added, with its parts but without ids; these are given when it is written. */
-export interface InventoryPot {
+interface InventoryPot {
   readonly number: string
   readonly design: string
   readonly lines: readonly number[]

@@ -1,5 +1,5 @@
 /** How sure a figure is: read in the source, remembered from it, derived, or plain judgement. */
-export type Standing = 'read' | 'memory' | 'derived' | 'judgement'
+type Standing = 'read' | 'memory' | 'derived' | 'judgement'
 
 /** One adjustable number of the models, with its spread and where it comes from. */
 export interface Coefficient {

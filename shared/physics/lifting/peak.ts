@@ -21,7 +21,7 @@ export interface WholeHaul {
   readonly breakout: number
 }
 
-export type HaulStage = 'breaking out' | 'coming up' | 'leaving the water'
+type HaulStage = 'breaking out' | 'coming up' | 'leaving the water'
 
 /** Pull on the rope at each stage of a haul. */
 export interface HaulLoads {

@@ -3,7 +3,7 @@ import { failure, type LineProblem, type LineResult } from './problem'
 import { unsolvable } from './unsolvable'
 
 export type { Accuracy } from './balance'
-export type { Clump, LineFailure, LineProblem, LineResult, LineSolution } from './problem'
+export type { LineProblem, LineResult, LineSolution } from './problem'
 
 /**
  * Balance of a rope between a pot and its float in a current, in the vertical plane of the current.

@@ -3,7 +3,7 @@ import type { LineProblem } from './problem'
 import { unsolvable } from './unsolvable'
 
 /** Ropes are not followed beyond this length [m]. */
-export const longestRopeM = 1000
+const longestRopeM = 1000
 
 /**
  * Shortest rope with which the float gives no more than a share of its buoyancy.

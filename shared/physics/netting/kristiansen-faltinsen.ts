@@ -4,7 +4,7 @@ import type { ScreenCoefficient, SolidityRange } from './screen-coefficient'
 export const kristiansenFaltinsenRange: SolidityRange = { least: 0, most: 0.5 }
 
 /** Reynolds numbers of the twine over which the cylinder curve was fitted. */
-export const twineReynoldsRange = { least: 10 ** 1.5, most: 1e4 } as const
+const twineReynoldsRange = { least: 10 ** 1.5, most: 1e4 } as const
 
 // The polynomial is badly conditioned: all printed digits matter.
 const cylinderPolynomial = [

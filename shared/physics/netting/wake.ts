@@ -1,8 +1,8 @@
 /** Loland's factor of the slowing behind a panel. */
-export const lolandWakeFactor = 0.46
+const lolandWakeFactor = 0.46
 
 /** However many panels stand upstream, no more shelter than this is counted. */
-export const leastSpeedLeft = 0.5
+const leastSpeedLeft = 0.5
 
 /**
  * Speed left behind a panel of netting face-on to the current.

@@ -16,7 +16,7 @@ export interface WaveMotion {
 }
 
 /** Height over depth at which a wave breaks. */
-export const breakingRatio = 0.78
+const breakingRatio = 0.78
 
 /** The wave's height, no more than the water can carry [m]. */
 export const unbrokenHeight = (wave: Wave, depthM: number): number =>
