@@ -30,6 +30,17 @@ export const SettingsSchema = v.strictObject({
   assumptions: v.optional(
     v.record(v.pipe(v.string(), v.regex(/^[a-zA-Z]{1,40}$/)), numberBetween(-1e6, 1e6)),
   ),
+  /** The user's own values of the models' coefficients, by key. */
+  coefficients: v.optional(
+    v.record(
+      v.pipe(v.string(), v.regex(/^[a-zA-Z]{1,40}$/)),
+      v.strictObject({
+        low: v.optional(numberBetween(-1e6, 1e6)),
+        mid: v.optional(numberBetween(-1e6, 1e6)),
+        high: v.optional(numberBetween(-1e6, 1e6)),
+      }),
+    ),
+  ),
   paper: v.optional(v.picklist(['a4', 'letter'])),
   /** What stands on the reader's float and tag labels, by field. */
   labels: v.optional(v.record(v.picklist(markFields), v.pipe(v.string(), v.maxLength(80)))),

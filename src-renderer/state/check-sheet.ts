@@ -1,10 +1,9 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Check } from '@shared/schema/check'
 import type { Water } from '@shared/schema/water'
 import { fullCheck } from '@shared/verdicts/full-check'
 import { reader } from '@renderer/ui/reader.svelte'
 import type { Sheet } from './bench-sheet'
+import { figures } from './figures.svelte'
 import { packs } from './packs.svelte'
 import type { Predicted } from './water-outlook'
 import { worn } from './worn.svelte'
@@ -18,8 +17,8 @@ export function checkSheet({ pot, trip }: Sheet, water: Water | undefined, predi
     water,
     predicted,
     pack: packs.find(trip.region),
-    materials: builtInMaterials,
-    coefficients: defaultCoefficients,
+    ...figures.tables,
+    fishingFigures: figures.fishing,
     units: reader.units,
     today: trip.date,
     ...(wear ? { wear } : {}),

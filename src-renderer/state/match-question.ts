@@ -1,11 +1,9 @@
 import { frameMembers } from '@shared/design/frame-members'
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { barMassPerM } from '@shared/design/materials/lookup'
 import { shapeOf } from '@shared/design/shape'
 import { matchCells, tripTo, type MatchCell, type MatchSetting } from '@shared/match/match'
 import { matchWater, type MatchWater } from '@shared/match/match-water'
 import { ringNeeded, type RingAnswer } from '@shared/match/ring-needed'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
 import type { RulePack } from '@shared/schema/rule-pack'
@@ -15,6 +13,7 @@ import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
 import { waterDays } from '@shared/tides/predict-water'
 import type { UnitSystem } from '@shared/units/display'
+import type { Tables } from './figures.svelte'
 
 /** A water with what its stations bring, as it crosses to a worker. */
 export interface SourcedWater {
@@ -31,6 +30,7 @@ export interface MatchTerms {
   readonly trip: Trip
   readonly packs: readonly RulePack[]
   readonly units: UnitSystem
+  readonly tables: Tables
 }
 
 export interface MatchQuestion extends MatchTerms {
@@ -62,10 +62,9 @@ export type MatchAnswer =
   | { readonly kind: 'fault'; readonly waterId: string; readonly message: string }
   | { readonly kind: 'end' }
 
-export function settingOf({ trip, packs, units, day }: MatchTerms, materials?: Materials): MatchSetting {
+export function settingOf({ trip, packs, units, day, tables }: MatchTerms): MatchSetting {
   return {
-    materials: materials ?? builtInMaterials,
-    coefficients: defaultCoefficients,
+    ...tables,
     units,
     trip,
     today: trip.date ?? day,
@@ -110,9 +109,9 @@ export function* answerMatch(question: MatchQuestion, now: () => number): Genera
 const HANDFUL_MS = 60
 
 /** Mass of the base ring as it stands [kg]; left out where there is none, or its metal is not known. */
-export function ringMass(pot: Pot): number | undefined {
+export function ringMass(pot: Pot, materials: Materials): number | undefined {
   const ring = frameMembers(pot, shapeOf(pot.body)).find(({ role }) => role === 'base-ring')
-  const perM = ring && barMassPerM(builtInMaterials, ring.material, ring.diameterM * 1000)
+  const perM = ring && barMassPerM(materials, ring.material, ring.diameterM * 1000)
   return ring && perM !== undefined ? perM * ring.pieceLengthM * ring.count : undefined
 }
 

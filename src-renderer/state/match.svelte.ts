@@ -5,6 +5,7 @@ import { SvelteMap, SvelteSet } from 'svelte/reactivity'
 import { reader } from '@renderer/ui/reader.svelte'
 import { bench } from './bench.svelte'
 import { designs } from './designs'
+import { figures } from './figures.svelte'
 import type { MatchAnswer, MatchQuestion, MatchTerms, RingRow, SourcedWater } from './match-question'
 import { packs } from './packs.svelte'
 import { waters } from './shelf'
@@ -58,6 +59,7 @@ export class MatchState {
     trip: bench.trip,
     packs: packs.list,
     units: reader.units,
+    tables: figures.tables,
   }))
   question = $derived.by((): MatchQuestion => ({ ...this.terms, pots: this.pots }))
 

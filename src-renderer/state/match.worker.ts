@@ -15,7 +15,12 @@ const say = (answer: MatchAnswer) => self.postMessage(answer)
 self.onmessage = ({ data }: MessageEvent<Asked>) => {
   if (data.kind === 'rings') {
     const { pot, terms } = data
-    say({ kind: 'rings', potId: pot.id, ringKg: ringMass(pot), rings: ringRows(pot, terms) })
+    say({
+      kind: 'rings',
+      potId: pot.id,
+      ringKg: ringMass(pot, terms.tables.materials),
+      rings: ringRows(pot, terms),
+    })
     say({ kind: 'end' })
   } else for (const answer of answerMatch(data.question, () => performance.now())) say(answer)
 }

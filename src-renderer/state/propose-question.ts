@@ -1,6 +1,4 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { propose, type ProposeOutcome, type ProposeProgress } from '@shared/match/propose/propose'
-import type { OwnMaterials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
 import type { VerdictName } from '@shared/schema/check'
 import { placesOf, settingOf, type MatchTerms } from './match-question'
@@ -10,8 +8,6 @@ export interface ProposeQuestion extends MatchTerms {
   /** Heaviest pot that may go over the side, bait included [kg]. */
   readonly mostKg: number | undefined
   readonly waived: readonly VerdictName[]
-  /** The reader's prices, without which nothing can be called cheapest. */
-  readonly prices: OwnMaterials['prices']
 }
 
 export type ProposeAnswer =
@@ -30,11 +26,11 @@ export function* answerPropose(question: ProposeQuestion, now: () => number): Ge
     yield { kind: 'fault', message: fault }
     return
   }
-  const { shapes, mostKg, waived, prices } = question
+  const { shapes, mostKg, waived } = question
   const search = propose({
     shapes,
     places,
-    setting: settingOf(question, { ...builtInMaterials, prices: prices ?? [] }),
+    setting: settingOf(question),
     waived,
     ...(mostKg !== undefined && { mostKg }),
   })

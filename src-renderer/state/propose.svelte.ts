@@ -1,5 +1,4 @@
 import type { ProposeOutcome, ProposeProgress } from '@shared/match/propose/propose'
-import { bridge } from './bridge'
 import type { ProposeAnswer, ProposeQuestion } from './propose-question'
 import { proposeWorker } from './workers'
 
@@ -13,14 +12,12 @@ export class ProposeState {
   running = $state(false)
   #worker: Worker | undefined
 
-  async start(question: Omit<ProposeQuestion, 'prices'>): Promise<void> {
+  start(question: ProposeQuestion): void {
     this.stop()
     this.running = true
     this.outcome = undefined
     this.fault = undefined
-    const own = await bridge('materials:get', {})
-    const full: ProposeQuestion = { ...question, prices: own.ok ? own.value.prices : undefined }
-    this.asked = full
+    this.asked = question
     const worker = proposeWorker()
     this.#worker = worker
     worker.onmessage = ({ data }: MessageEvent<ProposeAnswer>) => this.#take(data)
@@ -28,7 +25,7 @@ export class ProposeState {
       this.fault = event.message
       this.stop()
     }
-    worker.postMessage(full)
+    worker.postMessage(question)
   }
 
   stop(): void {

@@ -1,8 +1,6 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { potLimits, type PotLimits } from '@shared/match/pot-limits'
 import { depthLadder } from '@shared/match/thresholds'
 import { potWindows, type PotWindows } from '@shared/match/windows'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Pot } from '@shared/schema/pot'
 import type { WaterConstants } from '@shared/schema/station'
 import type { Trip } from '@shared/schema/trip'
@@ -13,6 +11,7 @@ import type { TimeSpan } from '@shared/tides/local-time'
 import { positionOf } from '@shared/tides/place'
 import { extremesOf, predictWater, waterDays, type WaterPrediction } from '@shared/tides/predict-water'
 import { ok, type Result } from '@shared/units/result'
+import type { Tables } from './figures.svelte'
 
 /** What is asked of a water: some days, and whether a pot does its work there. */
 export interface TideQuestion {
@@ -25,6 +24,7 @@ export interface TideQuestion {
   readonly pot?: Pot | undefined
   readonly trip?: Trip | undefined
   readonly soakH: number
+  readonly tables: Tables
 }
 
 export interface TidePicture {
@@ -48,13 +48,13 @@ const stepFor = (days: number) => (days <= 3 ? 300 : 600)
 
 /** Height, current, light and the pot's bands and windows over some days at a water. */
 export function tidePicture(question: TideQuestion): Result<TidePicture> {
-  const { water, constants, day, days, pot, trip, soakH } = question
+  const { water, constants, day, days, pot, trip, soakH, tables } = question
   const span = waterDays(water, constants, day, days)
   if (!span.ok) return span
   const prediction = predictWater(water, constants, span.value, stepFor(days))
   const position = positionOf(water, constants)
   const light = position ? daylight(span.value, prediction.zone, position) : []
-  const limits = pot && limitsAt(pot, trip, water, prediction)
+  const limits = pot && limitsAt(pot, trip, water, prediction, tables)
   return ok({
     water,
     prediction,
@@ -66,13 +66,18 @@ export function tidePicture(question: TideQuestion): Result<TidePicture> {
 }
 
 /** Cautious limits of a pot over the depths of a prediction. */
-function limitsAt(pot: Pot, trip: Trip | undefined, water: Water, prediction: WaterPrediction): PotLimits {
+function limitsAt(
+  pot: Pot,
+  trip: Trip | undefined,
+  water: Water,
+  prediction: WaterPrediction,
+  tables: Tables,
+): PotLimits {
   const extremes = extremesOf(prediction)
   const { lowM = 0, highM = 0 } = extremes
   const input = {
     pot,
-    materials: builtInMaterials,
-    coefficients: defaultCoefficients,
+    ...tables,
     conditions: conditionsAt(water, extremes),
     ...(trip && { trip }),
   }

@@ -1,9 +1,8 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { massProperties } from '@shared/design/mass-properties'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import { conditionsAt } from '@shared/tides/conditions'
 import { explain } from '@shared/verdicts/explain'
 import type { SceneMode, SceneModel } from '@renderer/scene/scene-model'
+import { figures } from '@renderer/state/figures.svelte'
 import type { BenchState } from '@renderer/state/bench.svelte'
 import { markedPart, type PartId } from './part-ids'
 
@@ -11,8 +10,7 @@ import { markedPart, type PartId } from './part-ids'
 export function sceneFor(bench: BenchState, mode: SceneMode, open: PartId): SceneModel {
   const { pot, trip, water, predicted } = bench
   const conditions = water && conditionsAt(water, predicted)
-  const tables = { materials: builtInMaterials, coefficients: defaultCoefficients }
-  const why = mode === 'rig' && conditions ? explain({ pot, trip, conditions, ...tables }) : undefined
+  const why = mode === 'rig' && conditions ? explain({ pot, trip, conditions, ...figures.tables }) : undefined
   return {
     pot,
     mode,
@@ -20,7 +18,8 @@ export function sceneFor(bench: BenchState, mode: SceneMode, open: PartId): Scen
     bottom: water?.bottom,
     currentMps: conditions && 'surfaceCurrentMps' in conditions ? conditions.surfaceCurrentMps : undefined,
     line: why?.rope && { shape: why.rope.shape, depthM: why.depthM },
-    centreOfGravityM: mode === 'haul' ? massProperties(pot, builtInMaterials).centreOfGravity : undefined,
+    centreOfGravityM:
+      mode === 'haul' ? massProperties(pot, figures.tables.materials).centreOfGravity : undefined,
     editing: markedPart(open),
     dimension: bench.dimension,
   }

@@ -1,3 +1,4 @@
+import { figures } from '@renderer/state/figures.svelte'
 import { starterPots } from '@shared/design/starter-pots'
 import type { Water } from '@shared/schema/water'
 import { userEvent } from 'vitest/browser'
@@ -25,7 +26,7 @@ const narrows: Water = {
 const [, pot] = starterPots
 
 function pictureOf(water: Water, days = 2, day = '2026-12-05') {
-  const picture = tidePicture({ water, constants: {}, day, days, pot, soakH: 6 })
+  const picture = tidePicture({ water, constants: {}, day, days, pot, soakH: 6, tables: figures.tables })
   if (!picture.ok) throw new Error(picture.error.message)
   return picture.value
 }

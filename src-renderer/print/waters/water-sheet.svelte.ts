@@ -4,6 +4,7 @@ import { dayAt } from '@shared/tides/local-time'
 import { waterZone } from '@shared/tides/place'
 import { ok, type Result } from '@shared/units/result'
 import { bench } from '@renderer/state/bench.svelte'
+import { figures } from '@renderer/state/figures.svelte'
 import { designBy } from '@renderer/state/designs'
 import { waters } from '@renderer/state/shelf'
 import { stationConstants } from '@renderer/state/station-constants.svelte'
@@ -35,7 +36,16 @@ export function waterSheet(
   const soakH = Number(params['soakH'] ?? bench.trip.soakH ?? 12)
   const pot = params['pot'] === 'none' ? undefined : (designBy(params['pot']) ?? bench.pot)
   const picture = tidePicture({
-    ...{ water, constants: constants.value, day, days: days(soakH), pot, trip: bench.trip, soakH },
+    ...{
+      water,
+      constants: constants.value,
+      day,
+      days: days(soakH),
+      pot,
+      trip: bench.trip,
+      soakH,
+      tables: figures.tables,
+    },
   })
   return picture.ok ? ok({ water, constants: constants.value, picture: picture.value }) : picture
 }

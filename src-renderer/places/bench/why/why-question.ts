@@ -2,6 +2,7 @@ import type { Outlook } from '@shared/physics/coefficients'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
+import type { Tables } from '@renderer/state/figures.svelte'
 import type { Predicted } from '@renderer/state/water-outlook'
 import type { UnitSystem } from '@shared/units/display'
 import type { SingleChange } from '@shared/verdicts/best-change'
@@ -16,6 +17,7 @@ export interface WhyQuestion {
   readonly predicted: Predicted
   readonly outlook: Outlook
   readonly units: UnitSystem
+  readonly tables: Tables
 }
 
 export interface WhyAnswer {

@@ -1,5 +1,3 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import { conditionsAt } from '@shared/tides/conditions'
 import { singleChanges } from '@shared/verdicts/best-change'
 import { currentOverRingMass, explain, factorOverCurrent } from '@shared/verdicts/explain'
@@ -8,13 +6,12 @@ import type { WhyAnswer, WhyQuestion } from './why-question'
 const BARS_MM = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25]
 
 /** Forces, curves and changes: some hundred solutions of the rope, so they are found away from the interface. */
-function answer({ pot, trip, water, predicted, outlook, units }: WhyQuestion): WhyAnswer {
+function answer({ pot, trip, water, predicted, outlook, units, tables }: WhyQuestion): WhyAnswer {
   const input = {
     pot,
     trip,
     units,
-    materials: builtInMaterials,
-    coefficients: defaultCoefficients,
+    ...tables,
     ...(water ? { conditions: conditionsAt(water, predicted) } : {}),
   }
   return {

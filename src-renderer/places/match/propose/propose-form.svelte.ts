@@ -40,7 +40,7 @@ class ProposeForm {
     bench.changeTrip({ stow: { ...this.stow, ...change } }, 'trip.stow')
   }
 
-  question(): Omit<ProposeQuestion, 'prices'> {
+  question(): ProposeQuestion {
     // The room shown is the room asked for, so from here on it belongs to the trip.
     if (bench.trip.stow === undefined) this.changeStow({})
     const waived: VerdictName[] = this.hauler ? ['lifts'] : []
