@@ -50,7 +50,11 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
       await page.getByRole('menuitem', { name: 'Use on the Bench' }).click()
       await go(page, 'Bench')
       await page.getByRole('button', { name: 'More about the trip' }).click()
+      // What the rules of the region ask about a trip, so that none of them stays open.
       await page.getByLabel('Somebody stays with the gear').selectOption('yes')
+      await page.getByLabel('Tied to something fixed').selectOption('no')
+      await page.getByLabel('Set from').fill('09:00')
+      await page.getByLabel('Hauled by').fill('15:00')
       await page.keyboard.press('Escape')
 
       await go(page, 'Match')
