@@ -80,8 +80,7 @@ function modelsOf(root: string, path: string): Model[] {
         does: oneLine(does),
         ...(equation === undefined ? {} : { equation: oneLine(equation) }),
         range: (doc.tags ?? [])
-          .filter(ts.isJSDocParameterTag)
-          .map(parameter)
+          .flatMap((tag) => (ts.isJSDocParameterTag(tag) ? [parameter(tag)] : []))
           .filter((text) => text !== ''),
         source: oneLine(plain(source.comment)),
         file: relative(root, path).replaceAll('\\', '/'),

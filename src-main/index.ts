@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { app, dialog, ipcMain, powerMonitor, protocol, session } from 'electron'
 import { citedHosts } from '@shared/rules/cited-hosts'
 import { packFiles } from '@shared/rules/packs'
+import { askForDataFolder } from './window/data-folder'
 import { answerCalls } from './ipc/answer-calls'
 import { sheetPrinter } from './printing/print-sheet'
 import { openData } from './services/open-data'
@@ -76,6 +77,7 @@ async function start(): Promise<void> {
       licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
       showMenu: (groups) => shown.window?.showMenu(groups),
       flushed: () => shown.window?.closing.flushed(),
+      chooseFolder: (inUse) => askForDataFolder(home, inUse, shown.window?.window),
       printer: sheetPrinter(() => shown.window?.window),
     },
   })

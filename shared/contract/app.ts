@@ -54,6 +54,11 @@ export const app = {
       }),
     ),
   ),
+  /**
+   * Lets the user choose another data folder for the next start. An empty one gets a copy of everything, one with
+   * data is taken as it is; `kept` where they thought better of it.
+   */
+  'app:choose-folder': call(nothing, v.strictObject({ outcome: v.picklist(['copied', 'found', 'kept']) })),
   /** What the page can do now. The desktop window shows it as its menu; a choice comes back as a notice. */
   'app:menu': call(menu, nothing),
   /** The interface has saved what it held; the window may close. */

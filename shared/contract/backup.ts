@@ -5,6 +5,9 @@ const backupId = v.pipe(v.string(), v.regex(/^[0-9]{8}-[0-9]{6}(-[a-z-]{1,24})?$
 
 const subject = v.picklist(['pots', 'waters', 'packs', 'materials', 'journal', 'settings'])
 
+/** Everything as the backup has it, or only what is not here: then what was changed on both sides stays as it is here. */
+export const restoreTakes = ['everything', 'missing'] as const
+
 /** What a restore or an import would do, by subject and name. */
 const change = v.strictObject({
   subject,
@@ -31,7 +34,7 @@ export const backup = {
   'backup:preview': call(v.strictObject({ id: backupId }), preview),
   /** Puts back everything the backup holds; a backup of the state before is made first. */
   'backup:restore': call(
-    v.strictObject({ id: backupId }),
+    v.strictObject({ id: backupId, take: v.optional(v.picklist(restoreTakes)) }),
     v.strictObject({ before: backupId, changes: v.array(change) }),
   ),
   /** Everything in one file, to move to another machine. */

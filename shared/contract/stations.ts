@@ -1,7 +1,7 @@
 import * as v from 'valibot'
 import { numberBetween, wholeBetween } from '@shared/schema/fields'
 import { stationKinds, StationSchema, WaterConstantsSchema } from '@shared/schema/station'
-import { call } from './call'
+import { call, nothing } from './call'
 
 /* Looking up tide and current stations, and the constants from which a water is predicted. */
 
@@ -11,6 +11,22 @@ const longitudeDeg = numberBetween(-180, 180)
 const stationId = v.pipe(v.string(), v.maxLength(120))
 
 export const stations = {
+  /** Who publishes the stations, under which licence, and how many each has. */
+  'stations:origins': call(
+    nothing,
+    v.strictObject({
+      database: v.string(),
+      origins: v.array(
+        v.strictObject({
+          publisher: v.string(),
+          attribution: v.string(),
+          licence: v.string(),
+          licenceUrl: v.string(),
+          stations: v.number(),
+        }),
+      ),
+    }),
+  ),
   'stations:search': call(
     v.strictObject({ text: v.pipe(v.string(), v.maxLength(120)), kind, limit: wholeBetween(1, 100) }),
     v.strictObject({ stations: v.array(StationSchema) }),

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { LockerBook } from '@main/services/locker-book'
 import { seasonOf, usualAheadMonths } from '@main/services/season-tables'
+import { chosenFolder } from '@main/storage/data-place'
 import { defaultDataFolder, homeFolder } from '@main/storage/home'
 import { Journal } from '@main/storage/journal'
 import { readSettings } from '@main/storage/read-settings'
@@ -30,7 +31,7 @@ export const due: Command = {
     })
     if (positionals.length > 0) throw new CommandRefused(`due takes no ${positionals[0] ?? ''}`)
     const home = homeFolder(terminal.env, terminal.platform)
-    const dataFolder = values.data ?? defaultDataFolder(home)
+    const dataFolder = values.data ?? (await chosenFolder(home)) ?? defaultDataFolder(home)
     if (!existsSync(dataFolder)) throw new CommandRefused(`there is no data folder ${dataFolder}`, 'data')
     const nowMs = momentFrom(values.on, terminal)
     const now = () => new Date(nowMs)

@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { packsInUse, type PackInUse } from '@main/services/packs-in-use'
+import { chosenFolder } from '@main/storage/data-place'
 import { parseDocument, readIfThere } from '@main/storage/document-file'
 import { defaultDataFolder, homeFolder } from '@main/storage/home'
 import { PackFolder } from '@main/storage/pack-folder'
@@ -9,12 +10,14 @@ import { CommandRefused, type Terminal } from './command'
 
 /* What commands take from the user's data folder. Nothing is written there. */
 
-const dataFolderOf = (terminal: Terminal, named?: string) =>
-  named ?? defaultDataFolder(homeFolder(terminal.env, terminal.platform))
+async function dataFolderOf(terminal: Terminal, named?: string): Promise<string> {
+  const home = homeFolder(terminal.env, terminal.platform)
+  return named ?? (await chosenFolder(home)) ?? defaultDataFolder(home)
+}
 
 /** The packs to judge by, with the user's own rules laid over them. */
 export async function packsFor(terminal: Terminal, dataFolder?: string): Promise<PackInUse[]> {
-  const folder = new PackFolder(dataFolderOf(terminal, dataFolder), () => Promise.resolve())
+  const folder = new PackFolder(await dataFolderOf(terminal, dataFolder), () => Promise.resolve())
   const { packs, problems } = await packsInUse(folder)
   for (const { message } of problems) terminal.writeError(`${message}\n`)
   return packs
@@ -22,7 +25,7 @@ export async function packsFor(terminal: Terminal, dataFolder?: string): Promise
 
 /** The tables of materials, with the user's own rows. */
 export async function materialsFor(terminal: Terminal, dataFolder?: string): Promise<Materials> {
-  const path = join(dataFolderOf(terminal, dataFolder), 'materials.json')
+  const path = join(await dataFolderOf(terminal, dataFolder), 'materials.json')
   const text = await readIfThere(path)
   if (text === undefined) return builtInMaterials
   const own = parseDocument(text, { schema: OwnMaterialsSchema, migrations: [], called: 'materials file' })

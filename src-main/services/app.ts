@@ -1,7 +1,7 @@
 import type { Machine } from '@main/storage/machine'
 import type { MenuGroups } from '@shared/contract/app'
 import type { Handlers, Reply, Subject } from '@shared/contract/contract'
-import { ok } from '@shared/units/result'
+import { err, ok, type Result } from '@shared/units/result'
 import type { SheetPrinter } from './printing'
 
 /** What only the program around the services can do; each edition brings its own. */
@@ -15,6 +15,8 @@ export interface Host {
   readonly showMenu: (groups: MenuGroups) => void
   /** The interface has saved what it held. */
   readonly flushed: () => void
+  /** Asks for another data folder and moves there; left out where no folder can be asked for. */
+  readonly chooseFolder?: (inUse: string) => Promise<Result<Reply<'app:choose-folder'>>>
   /** Left out where sheets are printed through a browser. */
   readonly printer?: SheetPrinter
 }
@@ -41,6 +43,14 @@ export function appHandlers(options: AppServiceOptions): Handlers<Subject<'app'>
   return {
     'app:info': () => Promise.resolve(ok({ ...info, today: localDay(now()) })),
     'app:licences': async () => ok(await host.licences()),
+    'app:choose-folder': () =>
+      host.chooseFolder?.(dataFolder) ??
+      Promise.resolve(
+        err({
+          code: 'unavailable',
+          message: 'Here the data folder is chosen when Potwright is started: add --data and the folder.',
+        }),
+      ),
     'app:menu': ({ groups }) => {
       host.showMenu(groups)
       return Promise.resolve(ok({}))

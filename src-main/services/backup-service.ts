@@ -5,6 +5,7 @@ import type { DocumentFolder } from '@main/storage/document-folder'
 import type { Journal } from '@main/storage/journal'
 import type { PackFolder } from '@main/storage/pack-folder'
 import type { SingleDocument } from '@main/storage/single-document'
+import type { restoreTakes } from '@shared/contract/backup'
 import type { Backup } from '@shared/schema/backup'
 import type { OwnMaterials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
@@ -75,11 +76,15 @@ export class BackupService {
     return ok({ writtenAt: backup.value.writtenAt, ...planRestore(await this.collect(), backup.value) })
   }
 
-  /** Puts back what the backup holds. Things it does not hold stay as they are. */
-  async restore(id: string): Promise<Result<{ before: string; changes: BackupChange[] }>> {
+  /** Puts back what the backup holds, by id. Things it does not hold stay as they are. */
+  async restore(
+    id: string,
+    take: (typeof restoreTakes)[number] = 'everything',
+  ): Promise<Result<{ before: string; changes: BackupChange[] }>> {
     const backup = await this.options.archive.read(id)
     if (!backup.ok) return backup
-    const { changes } = planRestore(await this.collect(), backup.value)
+    const plan = planRestore(await this.collect(), backup.value)
+    const changes = take === 'missing' ? plan.changes.filter(({ effect }) => effect === 'add') : plan.changes
     const before = await this.create('before-restore')
     const { pots, waters, packs, materials, settings, journal } = this.options.holdings
     const wanted = new Set(

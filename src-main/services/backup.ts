@@ -9,7 +9,7 @@ export function backupHandlers(backups: BackupService): Handlers<Subject<'backup
     'backup:list': () => asResult(async () => ok(await backups.options.archive.list())),
     'backup:create': () => asResult(async () => ok({ id: await backups.create('by-hand') })),
     'backup:preview': ({ id }) => asResult(() => backups.preview(id)),
-    'backup:restore': ({ id }) => asResult(() => backups.restore(id)),
+    'backup:restore': ({ id, take }) => asResult(() => backups.restore(id, take)),
     'backup:export': () =>
       asResult(async () => {
         const backup = await backups.collect()

@@ -1,6 +1,7 @@
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import { ulid } from 'ulid'
+import { chosenFolder } from '@main/storage/data-place'
 import { lockFolder } from '@main/storage/folder-lock'
 import { defaultDataFolder } from '@main/storage/home'
 import { thisMachine } from '@main/storage/machine'
@@ -28,7 +29,7 @@ export interface OpenData {
 /** Opens the data folder for the one program that uses it: takes the lock, starts the services. */
 export async function openData(options: OpenDataOptions): Promise<Result<OpenData>> {
   const { home, now, host } = options
-  const dataFolder = options.dataFolder ?? defaultDataFolder(home)
+  const dataFolder = options.dataFolder ?? (await chosenFolder(home)) ?? defaultDataFolder(home)
   const newId = () => ulid(now().getTime())
   try {
     const machine = await thisMachine(home, newId, now)

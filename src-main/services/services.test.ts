@@ -226,6 +226,19 @@ describe('backups', () => {
     expect(await names()).toEqual(['Pot b', 'Spoilt'])
   })
 
+  test('take only what is missing, and leave what was changed here', async () => {
+    const open = await filled()
+    await got(open, 'pots:save', { document: samplePot('gone') })
+    const { id } = await got(open, 'backup:create', {})
+    const { revision } = await got(open, 'pots:get', { id: 'a' })
+    await got(open, 'pots:save', { document: samplePot('a', { name: 'Better' }), revision })
+    await got(open, 'pots:delete', { id: 'gone' })
+    const { changes } = await got(open, 'backup:restore', { id, take: 'missing' })
+    expect(changes).toMatchObject([{ subject: 'pots', id: 'gone', effect: 'add' }])
+    const names = (await got(open, 'pots:list', {})).items.map(({ document }) => document.name)
+    expect(names).toEqual(['Better', 'Pot gone'])
+  })
+
   test('move everything to another machine in one file', async () => {
     const { text, fileName } = await got(await filled(), 'backup:export', {})
     expect(fileName).toBe('potwright-2026-12-05.backup.json')

@@ -13,4 +13,5 @@ export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = 
   { id: 'season', load: () => import('@renderer/places/season/Season.svelte') },
   { id: 'rulebook', helper: true, load: () => import('@renderer/places/rulebook/Rulebook.svelte') },
   { id: 'gauge', helper: true, load: () => import('@renderer/places/gauge/Gauge.svelte') },
+  { id: 'workshop', helper: true, load: () => import('@renderer/places/workshop/Workshop.svelte') },
 ]

@@ -9,6 +9,7 @@ export const placeWords: Record<PlaceId, { name: string; does: string }> = {
   runs: { name: 'Runs', does: 'A day of setting and hauling' },
   season: { name: 'Season', does: 'What to inspect, replace and buy' },
   rulebook: { name: 'Rulebook', does: 'Every region’s rules, with their source and date' },
+  workshop: { name: 'Workshop', does: 'Figures, materials, sources and backups' },
   gauge: { name: 'Gauge', does: 'How to measure each species' },
 }
 

@@ -1,6 +1,16 @@
 import { settings } from './settings.svelte'
 
-export const placeIds = ['bench', 'waters', 'match', 'locker', 'runs', 'season', 'rulebook', 'gauge', 'workshop'] as const
+export const placeIds = [
+  'bench',
+  'waters',
+  'match',
+  'locker',
+  'runs',
+  'season',
+  'rulebook',
+  'gauge',
+  'workshop',
+] as const
 export type PlaceId = (typeof placeIds)[number]
 
 /** The places of the circle are remembered between starts; the helpers are not. */

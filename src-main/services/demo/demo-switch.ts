@@ -84,7 +84,12 @@ export async function withDemo(options: DemoOptions): Promise<Services> {
     'demo:remove': () => asResult(remove),
   }
   return {
-    handlers: { ...switched(own.handlers, () => current().handlers), ...demo },
+    handlers: {
+      ...switched(own.handlers, () => current().handlers),
+      // The folder that is chosen is the reader's, whatever is shown.
+      'app:choose-folder': own.handlers['app:choose-folder'],
+      ...demo,
+    },
     onNotice: (listener) => {
       listeners.add(listener)
       return () => listeners.delete(listener)

@@ -8,6 +8,7 @@ import { waterConstants } from './water-constants'
 /** What the stations answer; they are read-only and come with the program. */
 export function stationHandlers(): Handlers<Subject<'stations'>> {
   return {
+    'stations:origins': async () => ok((await shippedStations()).origins()),
     'stations:search': async ({ text, kind, limit }) => {
       const library = await shippedStations()
       return ok({ stations: library.search(text, kind, limit) })

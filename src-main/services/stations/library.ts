@@ -1,4 +1,5 @@
 import type { CurrentConstants, Station, StationKind, TideConstants } from '@shared/schema/station'
+import type { Reply } from '@shared/contract/contract'
 import { MPS_PER_KNOT } from '@shared/units/display'
 import type { PackedConstants, StationIndex, StationRow } from './packed'
 import { distanceKm } from './distance'
@@ -23,6 +24,17 @@ export class StationLibrary {
 
   get count(): number {
     return this.index.stations.length
+  }
+
+  /** Who publishes the stations, the one with most of them first. */
+  origins(): Reply<'stations:origins'> {
+    const counts = new Map<number, number>()
+    for (const row of this.index.stations) counts.set(row[8], (counts.get(row[8]) ?? 0) + 1)
+    const origins = this.index.origins.map((origin, number) => ({
+      ...origin,
+      stations: counts.get(number) ?? 0,
+    }))
+    return { database: this.index.database, origins: origins.sort((a, b) => b.stations - a.stations) }
   }
 
   get(id: string): Station | undefined {
