@@ -120,6 +120,15 @@ describe('windows', () => {
     expect(potWindows(prediction, limits(-1, 9), light, 6)).toMatchObject({ set: undefined, haul: undefined })
   })
 
+  test('a window that is over is not recommended, unless the whole span is over', () => {
+    const { set } = found
+    const now = (set?.toMs ?? 0) - 10 * minuteMs
+    const later = potWindows(prediction, limits(0.7, 0.9), light, 12, now)
+    expect(later.set?.fromMs).toBeGreaterThan(set?.toMs ?? Infinity)
+    expect(later.both).toEqual(found.both)
+    expect(potWindows(prediction, limits(0.7, 0.9), light, 12, prediction.toMs).set).toEqual(set)
+  })
+
   test('where something cannot be told nothing is recommended', () => {
     const unknown = { ...limits(9, 9), holds: undefined, missing: ['the bottom at this water'] }
     expect(potWindows(prediction, unknown, light, 6)).toMatchObject({

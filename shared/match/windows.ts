@@ -48,6 +48,8 @@ const stillMps = 0.05
  * @param limits     cautious limits of the pot there
  * @param light      daylight at the place, or an empty list where its position is not known
  * @param soakH      hours to leave the pot down, ≥ 0
+ * @param nowMs      moment before which nothing can be done any more [ms since 1970 UTC]; windows that are over by
+ *   then are not recommended, unless the whole span is
  * @returns bands in order and the two windows
  */
 export function potWindows(
@@ -55,13 +57,14 @@ export function potWindows(
   limits: PotLimits,
   light: readonly TimeSpan[],
   soakH: number,
+  nowMs = -Infinity,
 ): PotWindows {
   const holds = limits.holds && bandsWithin(prediction, [limits.holds])
   const shows = limits.shows && bandsWithin(prediction, [limits.shows])
   // What cannot be told is not taken to hold: then there is no time to recommend either.
   const known = limits.missing.length === 0 ? knownLimits(limits) : []
   const both = known.length > 0 ? bandsWithin(prediction, known) : []
-  const windows = workWindows(prediction, both, light)
+  const windows = stillToCome(workWindows(prediction, both, light), prediction, nowMs)
   const set = earliest(windows)
   const haul =
     set &&
@@ -69,6 +72,15 @@ export function potWindows(
   const holdsThroughout =
     set && haul && holds?.some((band) => band.fromMs <= middle(set) && band.toMs >= middle(haul))
   return { holds, shows, both, set, haul, holdsThroughout }
+}
+
+/** Windows with time left in them; all of them when the span itself lies in the past. */
+function stillToCome(
+  windows: readonly WorkWindow[],
+  { toMs }: TimeSpan,
+  nowMs: number,
+): readonly WorkWindow[] {
+  return nowMs >= toMs ? windows : windows.filter((window) => window.toMs - nowMs >= shortestMs)
 }
 
 const middle = ({ fromMs, toMs }: TimeSpan) => (fromMs + toMs) / 2

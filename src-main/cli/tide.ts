@@ -48,7 +48,7 @@ export const tide: Command = {
     const position = positionOf(water, constants)
     const light = position ? daylight(span, prediction.zone, position) : []
     const limits = pot && limitsAt(pot, water, prediction)
-    const windows = limits && potWindows(prediction, limits, light, soakH)
+    const windows = limits && potWindows(prediction, limits, light, soakH, terminal.now().getTime())
     const missing = [...prediction.missing, ...(limits?.missing ?? [])]
     if (values.json) {
       const reply = tideJson(water, constants, { ...prediction, missing }, light, windows)

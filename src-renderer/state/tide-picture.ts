@@ -24,6 +24,8 @@ export interface TideQuestion {
   readonly pot?: Pot | undefined
   readonly trip?: Trip | undefined
   readonly soakH: number
+  /** Windows that are over by then are not recommended. */
+  readonly nowMs?: number
   readonly tables: Tables
 }
 
@@ -61,7 +63,12 @@ export function tidePicture(question: TideQuestion): Result<TidePicture> {
     light,
     lightKnown: position !== undefined,
     pot: pot &&
-      limits && { design: pot, limits, windows: potWindows(prediction, limits, light, soakH), soakH },
+      limits && {
+        design: pot,
+        limits,
+        windows: potWindows(prediction, limits, light, soakH, question.nowMs),
+        soakH,
+      },
   })
 }
 

@@ -44,6 +44,7 @@ export function waterSheet(
       pot,
       trip: bench.trip,
       soakH,
+      nowMs: Date.now(),
       tables: figures.tables,
     },
   })
