@@ -1,5 +1,7 @@
 import { notices } from '@renderer/ui/notices.svelte'
 import { bench } from './bench.svelte'
+import { bringInRules } from './own-rules'
+import { route } from './route.svelte'
 import { shelf, waters } from './shelf'
 import { stateNotes as w } from './words'
 
@@ -8,9 +10,14 @@ interface TextFile {
   readonly text: string
 }
 
-/** Takes files in, designs and waters alike; each that is not taken says why, and nothing else is touched. */
+/** Takes files in, designs, waters and rules alike; each that is not taken says why, and nothing else is touched. */
 export async function bringIn(files: readonly TextFile[]): Promise<void> {
   for (const file of files) {
+    if (isRules(file.text)) {
+      const region = await bringInRules(file)
+      if (region) route.go('rulebook', region)
+      continue
+    }
     if (isWater(file.text)) {
       const answer = await waters.import(file.text)
       notices.say(
@@ -30,3 +37,4 @@ export async function bringIn(files: readonly TextFile[]): Promise<void> {
 }
 
 const isWater = (text: string) => /"format"\s*:\s*"potwright\/water"/.test(text)
+const isRules = (text: string) => /"format"\s*:\s*"potwright\/rules"/.test(text)

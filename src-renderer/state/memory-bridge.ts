@@ -1,5 +1,8 @@
 import type { Bridge } from '@shared/contract/bridge'
 import { contract } from '@shared/contract/contract'
+import { inUse } from '@shared/rules/own-rules'
+import { parsePack, shippedPack } from '@shared/rules/pack'
+import type { RulePack } from '@shared/schema/rule-pack'
 import type { Settings } from '@shared/schema/settings'
 import { defaultSettings } from '@shared/schema/settings'
 import { err, ok, type Result } from '@shared/units/result'
@@ -17,6 +20,7 @@ export function memoryBridge(start: { settings?: Partial<Settings>; packs?: Pack
   let saves = 0
   const folders = { pots: new Map<string, Kept>(), waters: new Map<string, Kept>() }
   const removed = new Map<string, Kept>()
+  const ownPacks = new Map<string, RulePack>()
   const missing = err({ code: 'not_found' as const, message: 'There is no such document.' })
   const changed = err({ code: 'conflict' as const, message: 'It was changed elsewhere meanwhile.' })
 
@@ -61,12 +65,29 @@ export function memoryBridge(start: { settings?: Partial<Settings>; packs?: Pack
     }
   }
 
+  /** The packs to begin with count as shipped; what is saved is laid over them, as the real service does. */
+  function packAnswer(verb: string, request: Record<string, unknown>): Result<unknown> {
+    const region = String(request['region'] ?? '')
+    if (verb === 'save') {
+      const read = parsePack(request['pack'])
+      if (read.ok) ownPacks.set(read.value.region, read.value)
+      return read.ok ? ok({ region: read.value.region }) : read
+    }
+    if (verb === 'delete') return ownPacks.delete(region) ? ok({}) : missing
+    const shipped = new Map((start.packs ?? []).map((one) => [one.region, shippedPack(one.pack)]))
+    const regions = [...new Set([...shipped.keys(), ...ownPacks.keys()])]
+    return ok({
+      packs: regions.flatMap((one) => packInUse(one, shipped.get(one), ownPacks.get(one))),
+      problems: [],
+    })
+  }
+
   function answer(channel: string, request: Record<string, unknown>): Result<unknown> {
     const [subject = '', verb = ''] = channel.split(':')
     if (subject === 'pots' || subject === 'waters') return documents(folders[subject], verb, request)
     if (channel === 'settings:set') settings = { ...settings, ...(request['set'] as Partial<Settings>) }
     if (subject === 'settings') return ok(settings)
-    if (channel === 'packs:list') return ok({ packs: start.packs ?? [], problems: [] })
+    if (subject === 'packs') return packAnswer(verb, request)
     return err({ code: 'unavailable', message: `${channel} is not kept in memory.` })
   }
 
@@ -75,4 +96,10 @@ export function memoryBridge(start: { settings?: Partial<Settings>; packs?: Pack
     // Which reply belongs to which channel is known to the contract, not to the type checker here.
     return Promise.resolve(answer(channel, asked as Record<string, unknown>) as never)
   }
+}
+
+function packInUse(region: string, builtIn?: RulePack, own?: RulePack): Record<string, unknown>[] {
+  if (!own) return builtIn ? [{ region, owner: 'built-in', pack: builtIn, builtIn }] : []
+  const merged = inUse(builtIn, own)
+  return merged.ok ? [{ region, owner: 'user', pack: merged.value, own, ...(builtIn ? { builtIn } : {}) }] : []
 }

@@ -7,4 +7,7 @@ export const stateNotes = {
   refused: (file: string, why: string) => `${file}: ${why}`,
   takenBack: 'Taken back.',
   notJudged: 'How the parts stand could not be worked out. Nothing was lost. Open this place again.',
+  rulesBrought: (name: string) => `Rules for ${name} were brought in and are in use.`,
+  rulesRefused: (file: string, why: string) => `${file}: ${why} The rules in use stay as they were.`,
+  notRules: 'This is not a file of rules.',
 } as const

@@ -58,6 +58,7 @@ export const words = {
   open: 'Open',
   notOpened: 'not a secure or cited page, so not opened from here',
   readRule: 'Read the rule',
+  mine: 'Yours',
   value: 'Value',
   limit: 'Limit',
   margin: 'Margin',

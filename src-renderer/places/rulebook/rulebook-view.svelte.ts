@@ -43,7 +43,7 @@ class RulebookView {
   }
 
   setBeside(regions: readonly string[]): void {
-    this.#beside = regions.slice(0, MOST_SIDE_BY_SIDE)
+    this.#beside = [...new Set(regions)].slice(0, MOST_SIDE_BY_SIDE)
     this.tab = 'compare'
     this.query = ''
   }

@@ -170,7 +170,6 @@ export const countWords = {
 } as const
 
 export const ownWords = {
-  title: 'Your own rules',
   none: 'No rules of your own yet',
   noneText:
     'Put your own value in place of one that you looked up, add a rule that is missing, or start a region that Potwright does not have. Yours are kept through updates and marked wherever they count.',
@@ -183,8 +182,6 @@ export const ownWords = {
   ruleRemoved: (name: string) => `Your rule for ${name} was taken away.`,
   kept: (name: string) => `Your rule for ${name} is in use.`,
   brought: (name: string) => `Rules for ${name} were brought in and are in use.`,
-  refused: (file: string, why: string) => `${file}: ${why} The rules in use stay as they were.`,
-  notJson: 'This is not a file of rules.',
   over: (count: number) =>
     count === 1 ? 'One rule laid over the shipped ones' : `${count} rules laid over the shipped ones`,
   whole: (count: number) => `A whole region of your own, ${count} ${count === 1 ? 'rule' : 'rules'}`,

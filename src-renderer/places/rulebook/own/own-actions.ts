@@ -1,7 +1,8 @@
 import { emptyOwnPack, withoutRule } from '@shared/rules/own-rules'
 import type { RulePack } from '@shared/schema/rule-pack'
-import { err, type Result } from '@shared/units/result'
+import type { Result } from '@shared/units/result'
 import { askForFiles, offerFile } from '@renderer/state/file-exchange'
+import { bringInRules, putRulesBack } from '@renderer/state/own-rules'
 import { packs } from '@renderer/state/packs.svelte'
 import { today } from '@renderer/state/today'
 import { notices } from '@renderer/ui/notices.svelte'
@@ -18,13 +19,8 @@ export function ownFor(region: string): RulePack | undefined {
 export async function keepOwn(next: RulePack, says: string): Promise<Result<string>> {
   const before = packs.rules(next.region)?.own
   const kept = await packs.keep(next)
-  if (kept.ok) notices.say(says, { undo: () => void putBack(next.region, before), topic: next.region })
+  if (kept.ok) notices.say(says, { undo: () => void putRulesBack(next.region, before), topic: next.region })
   return kept
-}
-
-async function putBack(region: string, before: RulePack | undefined): Promise<void> {
-  const answer = before ? await packs.keep(before) : await packs.remove(region)
-  if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
 }
 
 /** Takes one rule away; the last one laid over shipped rules takes the file along. */
@@ -44,7 +40,10 @@ export async function removeOwn(region: string, says?: string): Promise<void> {
   const name = packs.find(region)?.name ?? region
   const answer = await packs.remove(region)
   if (answer.ok)
-    notices.say(says ?? w.removed(name), { undo: () => void putBack(region, answer.value), topic: region })
+    notices.say(says ?? w.removed(name), {
+      undo: () => void putRulesBack(region, answer.value),
+      topic: region,
+    })
   else report(answer)
 }
 
@@ -55,39 +54,11 @@ export function exportOwn(region: string): void {
 
 /** Lets the reader choose files of rules; one with a fault in it is refused whole. */
 export async function importOwn(): Promise<void> {
-  for (const file of await askForFiles('.json,application/json')) await bringInRules(file)
-}
-
-/** Takes a file of rules into use; a refused one is named with what is wrong, and the rules in use stay. */
-export async function bringInRules({ name, text }: { name: string; text: string }): Promise<void> {
-  const raw = parsed(text)
-  const region = regionOf(raw)
-  const before = packs.rules(region)?.own
-  const kept: Result<string> =
-    raw === undefined ? err({ code: 'invalid', message: w.notJson }) : await packs.keep(raw)
-  if (!kept.ok) {
-    notices.say(w.refused(name, kept.error.message), { tone: 'fails' })
-    return
-  }
-  rulebookView.open(kept.value)
-  notices.say(w.brought(packs.find(kept.value)?.name ?? kept.value), {
-    undo: () => void putBack(kept.value, before),
-    topic: kept.value,
-  })
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown
-  } catch {
-    return undefined
+  for (const file of await askForFiles('.json,application/json')) {
+    const region = await bringInRules(file)
+    if (region) rulebookView.open(region)
   }
 }
-
-const regionOf = (raw: unknown) =>
-  typeof raw === 'object' && raw !== null && 'region' in raw && typeof raw.region === 'string'
-    ? raw.region
-    : undefined
 
 function report(answer: Result<unknown>): void {
   if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
