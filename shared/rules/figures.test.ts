@@ -11,6 +11,8 @@ test('a figure is put in place of the printed one, and only of that one', () => 
   expect(reworded('No more than 3 pots, 13 in all.', pieces, 5)).toBe('No more than 5 pots, 13 in all.')
   expect(reworded('No more than 13 pots.', pieces, 5)).toBe('No more than 13 pots. Checked: 5.')
   expect(reworded('A ring of 4 3/8 in.', inches(0.375), 0.5)).toBe('A ring of 4 3/8 in. Checked: 1/2 in.')
+  const feet: Figure = { path: 'value', value: 13, unit: 'ft3' }
+  expect(reworded('At most 13 cubic feet.', feet, 1)).toBe('At most 1 cubic foot.')
   expect(reworded('No thicker than 1/8 in.', inches(0.125), 0.125)).toBe('No thicker than 1/8 in.')
 })
 

@@ -55,5 +55,7 @@ function inBase(base: number, kind: NumberKind): string {
 }
 
 /** "1 day", not "1 days". */
-const plain = (symbol: string, value: number) =>
-  value === 1 && (symbol === 'days' || symbol === 'hours') ? symbol.slice(0, -1) : symbol
+function plain(symbol: string, value: number): string {
+  if (value !== 1) return symbol
+  return { days: 'day', hours: 'hour', 'cubic feet': 'cubic foot' }[symbol] ?? symbol
+}

@@ -101,5 +101,7 @@ export function memoryBridge(start: { settings?: Partial<Settings>; packs?: Pack
 function packInUse(region: string, builtIn?: RulePack, own?: RulePack): Record<string, unknown>[] {
   if (!own) return builtIn ? [{ region, owner: 'built-in', pack: builtIn, builtIn }] : []
   const merged = inUse(builtIn, own)
-  return merged.ok ? [{ region, owner: 'user', pack: merged.value, own, ...(builtIn ? { builtIn } : {}) }] : []
+  return merged.ok
+    ? [{ region, owner: 'user', pack: merged.value, own, ...(builtIn ? { builtIn } : {}) }]
+    : []
 }

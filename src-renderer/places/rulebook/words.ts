@@ -151,9 +151,11 @@ export const countWords = {
   inHand: 'Pots in hand',
   inHandHint: 'How many of each design you take along.',
   onBench: 'on the bench',
-  may: 'May be set in all',
+  may: 'may be set in all',
   noLimit: 'No limit on numbers was found for this gear. That does not mean there is none.',
   cannotTell: (missing: string) => `Cannot tell without knowing ${missing}.`,
+  asIfAll: (missing: string) => `Counted as if every limit below applies. Which do depends on ${missing}.`,
+  dependsOn: (missing: string) => `Depends on ${missing}.`,
   spare: (spare: number) =>
     spare > 0 ? `Room for ${spare} more` : spare === 0 ? 'No room for more' : `Leave ${-spare} ashore`,
   withOne: (allowed: string) => `With one more person aboard, with a licence: ${allowed}`,

@@ -1,0 +1,131 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from 'playwright-core'
+import { afterEach, describe, expect, test } from 'vitest'
+import { editions, openApp, type RunningApp } from './app'
+import { axeInBothThemes } from './axe'
+
+/* Two regions compared, a value of one's own put in place, the verdict changed by it, kept in a file, and removed. */
+
+const go = (page: Page, place: string) =>
+  page.getByRole('navigation').getByRole('button', { name: place, exact: true }).click()
+const tab = (page: Page, name: string) => page.getByRole('tab', { name, exact: true }).click()
+const legal = (page: Page) =>
+  page.getByRole('region', { name: 'Verdicts' }).getByRole('heading').getByRole('button', { name: 'Legal' })
+const volume = (page: Page) => page.getByRole('article', { name: /cubic foot|cubic feet/ })
+
+async function onBench(page: Page): Promise<string> {
+  await go(page, 'Bench')
+  return (await legal(page).textContent()) ?? ''
+}
+
+/** "I checked this: a pot holds no more than 1 cubic foot." */
+async function shadowVolume(page: Page): Promise<void> {
+  await volume(page).getByRole('button', { name: 'I checked this' }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByRole('spinbutton').fill('1')
+  await dialog.getByLabel('Note', { exact: true }).fill('Asked at the counter.')
+  await dialog.getByRole('button', { name: 'Use my rule' }).click()
+  await dialog.waitFor({ state: 'hidden' })
+}
+
+describe.each(editions)('$edition edition', ({ edition, missing }) => {
+  let app: RunningApp | undefined
+  afterEach(async () => {
+    await app?.close().catch(() => undefined)
+    app = undefined
+  })
+
+  test.skipIf(missing)(
+    'two regions compared, a value of one’s own that changes the verdict, saved as a file, and removed',
+    async () => {
+      app = await openApp(edition)
+      const { page } = app
+      await page.getByLabel('Region', { exact: true }).selectOption({ label: 'Washington State' })
+      await expect.poll(async () => (await legal(page).textContent()) ?? '').not.toContain('Fails')
+      const before = await onBench(page)
+
+      await go(page, 'Rulebook')
+      await page.getByRole('heading', { name: 'Washington State' }).waitFor()
+      expect(await axeInBothThemes(page)).toEqual([])
+      await page.getByRole('button', { name: 'Set beside another region' }).click()
+      await page.getByLabel('Add a region').selectOption({ label: 'Oregon' })
+      const table = page.getByRole('table', { name: 'Rules side by side' })
+      await table.getByRole('columnheader', { name: 'Oregon' }).waitFor()
+      expect(await table.getByText('Differs').count()).toBeGreaterThan(1)
+      expect(await axeInBothThemes(page)).toEqual([])
+
+      await tab(page, 'One region')
+      await shadowVolume(page)
+      await volume(page)
+        .getByText(/^Yours, /)
+        .waitFor()
+      await expect.poll(() => onBench(page)).toContain('Fails')
+      await legal(page).click()
+      const finding = page.getByRole('article').filter({ hasText: 'Your own value' }).last()
+      await finding.getByText('Yours', { exact: true }).waitFor()
+      await finding.getByRole('button', { name: 'Read the rule' }).click()
+      await volume(page).getByText('Note: Asked at the counter.').waitFor()
+
+      await tab(page, 'Your own rules')
+      const menu = page.getByRole('button', { name: 'What to do with your rules for Washington State' })
+      await menu.click()
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('menuitem', { name: 'Save as a file' }).click(),
+      ])
+      const file = await readFile(await download.path(), 'utf8')
+      expect(JSON.parse(file)).toMatchObject({
+        region: 'US-WA',
+        over: 'built-in',
+        rules: [{ id: 'US-WA:volume' }],
+      })
+      expect(await axeInBothThemes(page)).toEqual([])
+
+      await menu.click()
+      await page.getByRole('menuitem', { name: 'Remove your rules for Washington State' }).click()
+      await page.getByRole('heading', { name: 'No rules of your own yet' }).waitFor()
+      await expect.poll(() => onBench(page)).toBe(before)
+      await page.getByRole('button', { name: 'Undo' }).last().click()
+      await expect.poll(() => onBench(page)).toContain('Fails')
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)('one pot against every region, and a crew counted with one more aboard', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await go(page, 'Rulebook')
+    await tab(page, 'Where is this pot legal?')
+    await page.getByRole('heading', { name: /^Where is “/ }).waitFor()
+    const rows = page.getByRole('button', { name: /^Take this region to the Bench/ })
+    expect(await rows.count()).toBeGreaterThanOrEqual(31)
+    expect(await axeInBothThemes(page)).toEqual([])
+
+    await tab(page, 'How many pots')
+    await page.getByLabel('Region', { exact: true }).selectOption({ label: 'Washington State' })
+    await page.getByLabel('Zone').selectOption({ label: 'Puget Sound' })
+    await expect.poll(() => page.getByText('may be set in all').textContent()).toContain('2')
+    await page.getByText('With one more person aboard, with a licence: 4').waitFor()
+    await page.getByLabel('People aboard').fill('2')
+    await page.getByLabel('Licences').fill('2')
+    await expect.poll(() => page.getByText('may be set in all').textContent()).toContain('4')
+    expect(await axeInBothThemes(page)).toEqual([])
+    expect(app.troubles).toEqual([])
+  })
+
+  test.skipIf(missing)('a crab is measured, and its gauge laid out at true size', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await go(page, 'Gauge')
+    await page.getByLabel('Region').selectOption({ label: 'Washington State' })
+    await page.getByLabel('Measured', { exact: true }).fill('159')
+    await page.getByRole('radio', { name: 'Male', exact: true }).click()
+    await page.getByText('Measure again', { exact: true }).waitFor()
+    expect(await axeInBothThemes(page)).toEqual([])
+    await page.getByRole('button', { name: 'Print at true size' }).click()
+    await page.getByRole('img', { name: 'Ruler of 100 mm' }).waitFor()
+    await page.keyboard.press('Escape')
+    await page.getByRole('heading', { name: 'How many' }).first().waitFor()
+    expect(app.troubles).toEqual([])
+  })
+})
