@@ -39,7 +39,12 @@ export function comparePacks(packs: readonly RulePack[]): ComparedRow[] {
     const cells = packs.map((pack) => cellOf(pack, key, what.subject))
     return { ...what, cells, differs: new Set(cells.map(asked)).size > 1 }
   })
-  return rows.toSorted((a, b) => subjects.indexOf(a.subject) - subjects.indexOf(b.subject))
+  // Within a subject, what measures nothing first.
+  return rows.toSorted(
+    (a, b) =>
+      subjects.indexOf(a.subject) - subjects.indexOf(b.subject) ||
+      Number(a.quantity !== undefined) - Number(b.quantity !== undefined),
+  )
 }
 
 const keyOf = (rule: Rule) => `${rule.subject}/${quantityOf(rule) ?? ''}`

@@ -3,11 +3,13 @@ import { beforeEach, expect, test } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import { memoryBridge } from '@renderer/state/memory-bridge'
 import { readPacks } from '@shared/rules/packs'
+import { toBase } from '@shared/schema/rule-units'
 import { packs } from '@renderer/state/packs.svelte'
-import { shellKindOf, shellOfKind } from './drawing/shell-kind'
+import { drawnSize, shellKindOf, shellOfKind } from './drawing/shell-kind'
 import Gauge from './Gauge.svelte'
 import { gaugeView } from './gauge-view.svelte'
 import CheckRuler from './print/CheckRuler.svelte'
+import { trueSizeLayout } from './print/true-size'
 import TrueSize from './print/TrueSize.svelte'
 
 const shipped = [...readPacks().values()]
@@ -52,23 +54,45 @@ test('a measurement is kept, returned, or to be taken again, and says so', async
 
 /** Millimetres on paper: 96 px are an inch. */
 const inMm = (px: number) => (px / 96) * 25.4
+const PAPER_MM = 182
 
 test.each([
   ['a width', 'oval', 'width-points-out', 158.75],
   ['a length', 'swimmer', 'length-notch-to-rear', 65],
   ['a length of a part of the animal', 'lobster', 'length-eye-to-rear', 87],
-  ['one longer than the sheet is wide', 'lobster', 'tail-length', 216],
+  ['one longer than the sheet is wide', 'rock-lobster', 'tail-length', 216],
 ] as const)(
-  'the lines of %s stand exactly the limit apart, the animal between them',
+  'the lines of %s stand exactly the limit apart, on the sheet, over the animal',
   async (_, kind, method, mm) => {
     const { container } = await render(TrueSize, { mm, kind, method, label: 'Between the lines' })
-    const lines = container.querySelector<SVGPathElement>('.line')?.getBoundingClientRect()
-    expect(inMm(lines?.width ?? 0)).toBeCloseTo(mm, 1)
-    const shell = container.querySelector<SVGGElement>('g')?.getBoundingClientRect()
-    expect(inMm(shell?.width ?? 0)).toBeGreaterThan(mm * 0.98)
-    expect((shell?.left ?? 0) - 1).toBeLessThan(lines?.left ?? 0)
+    const box = (part: string) => container.querySelector(part)?.getBoundingClientRect() ?? new DOMRect()
+    const [sheet, lines, shell] = [box('svg'), box('.line'), box('.shell')]
+    // Across the sheet, or down it where it is longer than the sheet is wide.
+    const [span, drawn] = mm < PAPER_MM ? [lines.width, shell.width] : [lines.height, shell.height]
+    expect(inMm(span)).toBeCloseTo(mm, 1)
+    expect(inMm(drawn)).toBeGreaterThan(mm * 0.98)
+    expect(inMm(sheet.width)).toBeLessThanOrEqual(PAPER_MM)
+    expect(lines.left).toBeGreaterThanOrEqual(sheet.left - 1)
+    expect(lines.bottom).toBeLessThanOrEqual(sheet.bottom + 1)
   },
 )
+
+test('no limit that ships is wider than the paper, and one that would be says so', async () => {
+  for (const pack of shipped)
+    for (const { sizes, measure, ...one } of pack.species) {
+      const shell = shellOfKind(shellKindOf({ ...one, measure }))
+      const drawn = drawnSize(shell, measure.method)
+      for (const mm of sizes.flatMap(({ min, max, unit }) =>
+        [min, max].flatMap((v) => (v ? toBase(v, unit) : [])),
+      )) {
+        const layout = trueSizeLayout(shell, shell.contacts[measure.method], drawn, mm)
+        if (!layout) throw new Error(`${one.id}: ${mm} mm does not fit`)
+        expect(layout.isUpright ? layout.alongMm : layout.spanMm).toBeLessThanOrEqual(PAPER_MM)
+      }
+    }
+  await render(TrueSize, { mm: 400, kind: 'oval', method: 'width-widest', label: 'Between the lines' })
+  await expect.element(page.getByText('longer than the sheet')).toBeVisible()
+})
 
 test('the ruler is 100 mm long', async () => {
   const { container } = await render(CheckRuler)

@@ -1,7 +1,11 @@
 import { printedLimit } from '@shared/rules/printed'
 import type { RulePack } from '@shared/schema/rule-pack'
-import type { BagLimit, SizeLimit } from '@shared/schema/rule-species'
+import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
 import { sayDayOfYear } from '@renderer/ui/calendar-day'
+
+/** What people call a species, to stand at the head of a line. */
+export const crabName = ({ commonNames, scientificName }: Pick<Species, 'commonNames' | 'scientificName'>) =>
+  capital(commonNames[0] ?? scientificName)
 
 /** "Males at least 6 1/4 in (159 mm), in Puget Sound." */
 export function saySize(size: SizeLimit, pack: RulePack): string {
@@ -47,4 +51,5 @@ function where({ zones, seasons }: Pick<SizeLimit, 'zones' | 'seasons'>, pack: R
   return `${places ? `, in ${places}` : ''}${times ? `, ${times}` : ''}`
 }
 
-const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+const sentence = (text: string) => `${capital(text)}.`

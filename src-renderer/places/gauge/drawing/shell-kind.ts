@@ -19,9 +19,9 @@ const byGenus: Readonly<Record<string, ShellKind>> = {
   paralithodes: 'spider',
   ranina: 'frog',
   homarus: 'lobster',
-  jasus: 'lobster',
-  sagmariasus: 'lobster',
-  panulirus: 'lobster',
+  jasus: 'rock-lobster',
+  sagmariasus: 'rock-lobster',
+  panulirus: 'rock-lobster',
 }
 
 /** For an animal that is not known: the sort that is measured this way. */

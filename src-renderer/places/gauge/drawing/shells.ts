@@ -5,7 +5,16 @@ import type { MeasureMethod } from '@shared/schema/rule-species'
  * the middle of the front to the middle of the rear; the left is its mirror image. Units are the drawing's own.
  */
 
-export const shellKinds = ['swimmer', 'mud-crab', 'oval', 'spider', 'frog', 'lobster', 'claw'] as const
+export const shellKinds = [
+  'swimmer',
+  'mud-crab',
+  'oval',
+  'spider',
+  'frog',
+  'lobster',
+  'rock-lobster',
+  'claw',
+] as const
 export type ShellKind = (typeof shellKinds)[number]
 
 /** Where the jaws touch: across at ±x, or along between two heights beside or on the mid-line. */
@@ -31,6 +40,32 @@ export interface Shell {
 const crabLimbs =
   'M70 128C100 140 124 158 132 184M88 120C122 126 148 142 158 166M100 108C138 106 166 116 178 138' +
   'M66 52C78 34 96 22 118 16C112 4 104 -8 92 -20C84 -34 66 -42 54 -40C66 -34 70 -26 66 -20C58 -28 46 -28 40 -24C50 -16 66 -6 84 -4'
+
+const lobster: Shell = {
+  edge:
+    'M0 14L4 34L9 44C10 52 16 54 20 48L28 58C38 78 42 104 38 128L34 136L0 139' +
+    'M0 139L36 142L42 152L36 158L38 166L43 176L36 180L36 188L40 198L34 202L33 210L37 220L30 224L29 232L32 240L24 244L0 244' +
+    'M24 244L34 252C42 262 44 276 36 286L22 284L20 250M0 288C10 288 16 284 18 276L18 248L0 246',
+  marks: 'M0 96C14 96 26 88 34 76M0 158L36 158M0 180L36 180M0 202L34 202M0 224L30 224M0 244L24 244',
+  limbs:
+    'M34 78C52 80 68 88 78 102M38 94C56 98 70 108 78 124M38 110C54 116 66 128 72 144' +
+    'M26 60C44 44 56 26 60 4C74 -2 86 -20 86 -44C84 -56 76 -64 68 -66C72 -56 70 -44 64 -38C58 -46 52 -48 46 -46C46 -28 50 -10 60 4' +
+    'M12 34C20 10 26 -20 24 -52',
+  halfWidth: 43,
+  top: 14,
+  bottom: 288,
+  contacts: {
+    'length-eye-to-rear': { axis: 'length', from: 51, to: 139, x: 15 },
+    'length-front-to-rear': { axis: 'length', from: 14, to: 139, x: 0 },
+    'tail-length': { axis: 'length', from: 139, to: 288, x: 0 },
+    'tail-width': { axis: 'width', x: 43, y: 176 },
+  },
+}
+
+// No claws: long thick feelers and plain legs.
+const rockLobsterLimbs =
+  'M34 70C56 66 74 70 86 82M38 88C60 88 76 96 86 110M38 106C58 108 74 118 82 134M36 122C52 128 64 138 70 152' +
+  'M12 38C26 20 44 -10 52 -60M16 40C32 24 50 -4 60 -56M6 32C8 18 12 4 20 -8'
 
 export const shells: Record<ShellKind, Shell> = {
   swimmer: {
@@ -125,26 +160,8 @@ export const shells: Record<ShellKind, Shell> = {
       'width-widest': { axis: 'width', x: 86, y: 74 },
     },
   },
-  lobster: {
-    edge:
-      'M0 14L4 34L9 44C10 52 16 54 20 48L28 58C38 78 42 104 38 128L34 136L0 139' +
-      'M0 139L36 142L42 152L36 158L38 166L43 176L36 180L36 188L40 198L34 202L33 210L37 220L30 224L29 232L32 240L24 244L0 244' +
-      'M24 244L34 252C42 262 44 276 36 286L22 284L20 250M0 288C10 288 16 284 18 276L18 248L0 246',
-    marks: 'M0 96C14 96 26 88 34 76M0 158L36 158M0 180L36 180M0 202L34 202M0 224L30 224M0 244L24 244',
-    limbs:
-      'M34 78C52 80 68 88 78 102M38 94C56 98 70 108 78 124M38 110C54 116 66 128 72 144' +
-      'M26 60C44 44 56 26 60 4C74 -2 86 -20 86 -44C84 -56 76 -64 68 -66C72 -56 70 -44 64 -38C58 -46 52 -48 46 -46C46 -28 50 -10 60 4' +
-      'M12 34C20 10 26 -20 24 -52',
-    halfWidth: 43,
-    top: 14,
-    bottom: 288,
-    contacts: {
-      'length-eye-to-rear': { axis: 'length', from: 51, to: 139, x: 15 },
-      'length-front-to-rear': { axis: 'length', from: 14, to: 139, x: 0 },
-      'tail-length': { axis: 'length', from: 139, to: 288, x: 0 },
-      'tail-width': { axis: 'width', x: 43, y: 176 },
-    },
-  },
+  lobster,
+  'rock-lobster': { ...lobster, limbs: rockLobsterLimbs },
   claw: {
     whole: true,
     edge:
