@@ -8,7 +8,6 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
-import { chromium } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { packages } from '../../.config/packages'
 import { fetchedRuntime } from './electron-runtime.mjs'
@@ -72,17 +71,22 @@ describe.skipIf(runtime === undefined)('the packed program', () => {
     })
     const ended = once(program, 'exit')
     try {
-      const browser = await chromium.connectOverCDP(await debuggerOf(program.stderr))
-      const page = browser.contexts()[0]?.pages()[0] ?? (await browser.contexts()[0]?.waitForEvent('page'))
-      await page?.getByRole('heading').first().waitFor()
-      expect(page?.url()).toMatch(/^app:/)
-      await browser.close()
+      const { host } = new URL(await debuggerOf(program.stderr))
+      await expect
+        .poll(() => addressesOpen(host), { timeout: 30_000 })
+        .toContainEqual(expect.stringMatching(/^app:/))
     } finally {
       program.kill('SIGKILL')
       await ended
     }
   })
 })
+
+/** Addresses of the pages that the program has open, as it lists them itself. */
+async function addressesOpen(host: string): Promise<string[]> {
+  const pages = (await (await fetch(`http://${host}/json/list`)).json()) as { url: string }[]
+  return pages.map((page) => page.url)
+}
 
 /** Where the program says it listens. */
 async function debuggerOf(lines: NodeJS.ReadableStream): Promise<string> {
