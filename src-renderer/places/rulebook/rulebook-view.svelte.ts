@@ -3,7 +3,7 @@ import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
 
 export const bookTabs = ['read', 'compare', 'legal', 'counts', 'own'] as const
-export type BookTab = (typeof bookTabs)[number]
+type BookTab = (typeof bookTabs)[number]
 
 const MOST_SIDE_BY_SIDE = 4
 

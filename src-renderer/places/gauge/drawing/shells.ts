@@ -5,17 +5,8 @@ import type { MeasureMethod } from '@shared/schema/rule-species'
  * the middle of the front to the middle of the rear; the left is its mirror image. Units are the drawing's own.
  */
 
-export const shellKinds = [
-  'swimmer',
-  'mud-crab',
-  'oval',
-  'spider',
-  'frog',
-  'lobster',
-  'rock-lobster',
-  'claw',
-] as const
-export type ShellKind = (typeof shellKinds)[number]
+export type ShellKind =
+  'swimmer' | 'mud-crab' | 'oval' | 'spider' | 'frog' | 'lobster' | 'rock-lobster' | 'claw'
 
 /** Where the jaws touch: across at ±x, or along between two heights beside or on the mid-line. */
 export type Contact =

@@ -2,7 +2,7 @@ import type { Contact, Shell } from '../drawing/shells'
 
 /** What fits between the margins of either paper, across and down [mm]. */
 const ACROSS_MM = 182
-const DOWN_MM = 225
+const DOWN_MM = 220
 
 export interface TrueSizeLayout {
   /** Room that the drawing takes between the lines' outer sides, and along the lines [mm]. */
