@@ -13,6 +13,9 @@ const setup = fileURLToPath(new URL('./vitest.setup.ts', import.meta.url))
 // Importing the real `electron` outside Electron tries to download it.
 const nodeAlias = { ...aliases, electron: electronStandIn }
 
+// A test says whether something is right; how long it takes on a busy machine is no fault.
+const slowMachine = 120_000
+
 export default defineConfig({
   root,
   test: {
@@ -27,6 +30,7 @@ export default defineConfig({
         resolve: { alias: nodeAlias },
         test: {
           name: 'shared',
+          testTimeout: slowMachine,
           environment: 'node',
           setupFiles: [setup],
           include: ['shared/**/*.test.ts'],
@@ -38,6 +42,7 @@ export default defineConfig({
         plugins: [stationData()],
         test: {
           name: 'main',
+          testTimeout: slowMachine,
           environment: 'node',
           setupFiles: [setup],
           include: ['src-main/**/*.test.ts', 'tests/*.test.ts', 'assets/**/*.test.ts'],
@@ -52,6 +57,7 @@ export default defineConfig({
         ],
         test: {
           name: 'renderer',
+          testTimeout: slowMachine,
           include: ['src-renderer/**/*.browser.test.ts'],
           benchmark: { include: [] },
           browser: {
