@@ -51,6 +51,15 @@ export default defineConfig({
       },
       {
         resolve: { alias: aliases, conditions: ['browser'] },
+        // Found only while tests run, they would make the page load again in the middle of one.
+        optimizeDeps: {
+          include: [
+            ...['valibot', 'luxon', 'papaparse', 'suncalc', 'tz-lookup', 'ulid', 'fast-check', 'axe-core'],
+            ...['d3-array', 'd3-geo', 'd3-scale', 'd3-shape', 'topojson-client', '@neaps/tide-predictor'],
+            ...['three', 'three/addons/controls/OrbitControls.js'],
+            ...['three/addons/geometries/RoundedBoxGeometry.js', 'three/addons/utils/BufferGeometryUtils.js'],
+          ],
+        },
         // Prebundled Svelte libraries bring a second copy of the runtime, whose effects the page's own does not know.
         plugins: [
           svelte({ configFile: false, prebundleSvelteLibraries: false, compilerOptions: { runes: true } }),
