@@ -2,7 +2,7 @@ import type { JournalEvent } from '@shared/schema/journal'
 import { expect, test } from 'vitest'
 import { foldJournal } from './fold'
 import { mergeJournals } from './merge'
-import { compareNumbers, moveBeforeSetting, nextExpected, nextToSet } from './run'
+import { compareNumbers, moveBeforeSetting, nextExpected, nextToSet, stringOf } from './run'
 
 const numbers = ['1', '2', '3', '10']
 const at = (minute: number) =>
@@ -38,6 +38,26 @@ test('a number passed by is flagged until it is hauled, seen or given up', () =>
   const givenUp = after(...skippedTwo, write(80, { kind: 'lose', pot: 'p2' }))
   expect(givenUp.missing).toEqual([])
   expect(givenUp.state.pots['p2']?.status).toBe('lost')
+})
+
+test('a float set again where it came up is not one passed over, and the next is still the next', () => {
+  const again = (number: string, minute: number) =>
+    write(minute, { kind: 'set', pot: `p${number}`, run: 'day' })
+  const one = after(haul('1', 60), again('1', 60))
+  expect(one).toMatchObject({ expected: '2', missing: [] })
+  const two = after(haul('1', 60), again('1', 60), haul('2', 65), again('2', 66))
+  expect(two).toMatchObject({ expected: '3', missing: [] })
+  const passedThree = after(haul('1', 60), again('1', 60), haul('2', 65), again('2', 66), haul('10', 70))
+  expect(passedThree).toMatchObject({ expected: '1', missing: ['p3'] })
+  const run = passedThree.state.runs['day']
+  expect(run && stringOf(run).map(({ set, haul }) => [set.pot, haul?.at])).toEqual([
+    ['p1', at(60)],
+    ['p2', at(65)],
+    ['p3', undefined],
+    ['p10', at(70)],
+    ['p1', undefined],
+    ['p2', undefined],
+  ])
 })
 
 test('floats are set by number, 10 after 3', () => {

@@ -1,4 +1,4 @@
-import type { HaulEntry, LockerState, PotState, RunState } from './locker-state'
+import type { HaulEntry, LockerState, PotState, RunState, SetEntry } from './locker-state'
 
 /** Order of float numbers: by number where they are numbers, else by text. */
 export function compareNumbers(a: string, b: string): number {
@@ -19,26 +19,55 @@ export function stillDown(state: LockerState, run: RunState): PotState[] {
   return down.toReversed()
 }
 
+/** Hauls of a run with the place in the string of the setting that each ended; a float may be set again later. */
+function hauledPlaces(run: RunState): { readonly haul: HaulEntry; readonly place: number }[] {
+  const settings = new Map<string, { at: string; place: number }[]>()
+  run.sets.forEach(({ pot, at }, place) => {
+    const own = settings.get(pot)
+    if (own) own.push({ at, place })
+    else settings.set(pot, [{ at, place }])
+  })
+  return run.hauls.map((haul) => ({
+    haul,
+    // Set again at the moment it came up, it stands further on in the string; the haul ended the one before.
+    place: (settings.get(haul.pot) ?? []).findLast((set) => set.at < haul.at)?.place ?? -1,
+  }))
+}
+
+/** A float as it was set on a string, with the haul that ended it. */
+export interface StringFloat {
+  readonly set: SetEntry
+  readonly haul?: HaulEntry
+}
+
+/** Every setting of a run in order, each with the haul that ended it where it is up. */
+export function stringOf(run: RunState): StringFloat[] {
+  const ended = new Map(hauledPlaces(run).map(({ haul, place }) => [place, haul]))
+  return run.sets.map((set, place) => {
+    const haul = ended.get(place)
+    return haul ? { set, haul } : { set }
+  })
+}
+
 /** The next float to come up to: the first of the run still down after the last hauled, or the first of all. */
 export function nextExpected(state: LockerState, run: RunState): PotState | undefined {
   const down = stillDown(state, run)
-  const last = run.hauls.at(-1)
-  const order = run.sets.map((set) => set.pot)
-  const from = last ? order.lastIndexOf(last.pot) : -1
-  return down.find((pot) => order.lastIndexOf(pot.id) > from) ?? down[0]
+  const from = hauledPlaces(run).at(-1)?.place ?? -1
+  const place = new Map(run.sets.map(({ pot }, index) => [pot, index]))
+  return down.find((pot) => (place.get(pot.id) ?? -1) > from) ?? down[0]
 }
 
 /** Pots of a run that were passed by: still down though one set after them was hauled since. */
 function skipped(state: LockerState, run: RunState): PotState[] {
   const down = stillDown(state, run)
   if (down.length === 0) return []
-  const place = new Map(run.sets.map((set, index) => [set.pot, { index, at: set.at }]))
+  const lastSet = new Map(run.sets.map((set, index) => [set.pot, { index, at: set.at }]))
   // The furthest place hauled at or after each haul, so that each pot is one look and not a walk through all hauls.
   const reached: { at: string; furthest: number }[] = []
-  for (const { pot, at } of run.hauls.toReversed())
-    reached.push({ at, furthest: Math.max(reached.at(-1)?.furthest ?? -1, place.get(pot)?.index ?? -1) })
+  for (const { haul, place } of hauledPlaces(run).toReversed())
+    reached.push({ at: haul.at, furthest: Math.max(reached.at(-1)?.furthest ?? -1, place) })
   return down.filter((pot) => {
-    const own = place.get(pot.id)
+    const own = lastSet.get(pot.id)
     if (!own) return false
     const since = pot.seenAt !== undefined && pot.seenAt > own.at ? pot.seenAt : own.at
     const last = reached.findLast(({ at }) => at > since)
