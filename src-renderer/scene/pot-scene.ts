@@ -105,8 +105,10 @@ function run(
     if (fromFold === toFold && fromPose === toPose) {
       pose = toPose
       refresh()
-      bringUp()
-      if (turns) rig.view(next.mode === 'rig' ? 'rig' : 'three-quarter')
+      if (turns) {
+        bringUp()
+        rig.view(next.mode === 'rig' ? 'rig' : 'three-quarter')
+      }
       return
     }
     ease(loop, options.reducedMotion ? 0 : enterMs, (t) => {

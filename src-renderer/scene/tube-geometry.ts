@@ -16,35 +16,49 @@ export function tubeGeometry(
   const normals = carryNormals(tangents, closed)
   const rows = closed ? line.length + 1 : line.length
   const ring = sides + 1
-  const capped = !closed
-  const count = rows * ring + (capped ? 2 * (ring + 1) : 0)
+  const count = rows * ring + (closed ? 0 : 2 * (ring + 1))
   const position = new Float32Array(count * 3)
   const normal = new Float32Array(count * 3)
   const uv = new Float32Array(count * 2)
-  const index: number[] = []
-  const out = new Vector3()
+  const index = new Uint32Array((rows - 1) * sides * 6 + (closed ? 0 : 2 * sides * 3))
+  const turns = Array.from({ length: ring }, (_, s) => (s / sides) * Math.PI * 2)
+  const cosines = turns.map(Math.cos)
+  const sines = turns.map(Math.sin)
+  const direction = new Vector3()
   const side = new Vector3()
   let travelled = 0
   let slot = 0
+  let corner = 0
 
-  const put = (centre: Vector3, direction: Vector3, reach: number, facing: Vector3, u: number, v: number) => {
-    position.set(
-      [centre.x + direction.x * reach, centre.y + direction.y * reach, centre.z + direction.z * reach],
-      slot * 3,
-    )
-    normal.set([facing.x, facing.y, facing.z], slot * 3)
-    uv.set([u, v], slot * 2)
+  const put = (centre: Vector3, reach: number, facing: Vector3, u: number, v: number) => {
+    position[slot * 3] = centre.x + direction.x * reach
+    position[slot * 3 + 1] = centre.y + direction.y * reach
+    position[slot * 3 + 2] = centre.z + direction.z * reach
+    normal[slot * 3] = facing.x
+    normal[slot * 3 + 1] = facing.y
+    normal[slot * 3 + 2] = facing.z
+    uv[slot * 2] = u
+    uv[slot * 2 + 1] = v
     return slot++
   }
-  const around = (row: number, turn: number) => {
-    const k = row % line.length
-    const n = normals[row] ?? normals[k]
-    const t = tangents[k]
-    if (n && t) {
-      side.crossVectors(t, n)
-      out.copy(n).multiplyScalar(Math.cos(turn)).addScaledVector(side, Math.sin(turn))
+  const triangle = (a: number, b: number, c: number) => {
+    index[corner++] = a
+    index[corner++] = b
+    index[corner++] = c
+  }
+  /** Turns `direction` once round a row, and calls back at every step. */
+  const goRound = (row: number, step: (s: number) => void) => {
+    const along = tangents[row % line.length]
+    const start = normals[row] ?? normals[row % line.length]
+    if (!along || !start) return
+    side.crossVectors(along, start)
+    for (let s = 0; s <= sides; s++) {
+      direction
+        .copy(start)
+        .multiplyScalar(cosines[s] ?? 0)
+        .addScaledVector(side, sines[s] ?? 0)
+      step(s)
     }
-    return out
   }
 
   for (let row = 0; row < rows; row++) {
@@ -52,18 +66,16 @@ export function tubeGeometry(
     const before = line[(row - 1 + line.length) % line.length]
     if (!centre || !before) continue
     if (row > 0) travelled += centre.distanceTo(before)
-    for (let s = 0; s <= sides; s++) {
-      const direction = around(row, (s / sides) * Math.PI * 2)
-      put(centre, direction, radius, direction, s / sides, travelled / (2 * radius))
-    }
+    goRound(row, (s) => put(centre, radius, direction, s / sides, travelled / (2 * radius)))
   }
   for (let row = 0; row + 1 < rows; row++) {
     for (let s = 0; s < sides; s++) {
       const a = row * ring + s
-      index.push(a, a + ring, a + 1, a + 1, a + ring, a + ring + 1)
+      triangle(a, a + ring, a + 1)
+      triangle(a + 1, a + ring, a + ring + 1)
     }
   }
-  if (capped) {
+  if (!closed) {
     for (const [row, sign] of [
       [0, -1],
       [line.length - 1, 1],
@@ -72,18 +84,18 @@ export function tubeGeometry(
       const tangent = tangents[row]
       if (!centre || !tangent) continue
       const facing = tangent.clone().multiplyScalar(sign)
-      const middle = put(centre, facing, 0, facing, 0.5, 0)
-      for (let s = 0; s <= sides; s++) {
-        const rim = put(centre, around(row, (s / sides) * Math.PI * 2), radius, facing, s / sides, 0)
-        if (s > 0) index.push(middle, ...(sign > 0 ? [rim - 1, rim] : [rim, rim - 1]))
-      }
+      const middle = put(centre, 0, facing, 0.5, 0)
+      goRound(row, (s) => {
+        const rim = put(centre, radius, facing, s / sides, 0)
+        if (s > 0) triangle(middle, sign > 0 ? rim - 1 : rim, sign > 0 ? rim : rim - 1)
+      })
     }
   }
   const geometry = new BufferGeometry()
   geometry.setAttribute('position', new BufferAttribute(position, 3))
   geometry.setAttribute('normal', new BufferAttribute(normal, 3))
   geometry.setAttribute('uv', new BufferAttribute(uv, 2))
-  geometry.setIndex(index)
+  geometry.setIndex(new BufferAttribute(index, 1))
   return geometry
 }
 

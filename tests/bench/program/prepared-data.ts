@@ -21,8 +21,8 @@ export async function writeFleet({ handlers }: Services, pots: number, events: n
 
 /** A history's event as it is asked for, without what the writer adds. */
 function draftOf(event: JournalEvent): EventDraft {
-  const { version: _version, id: _id, machine: _machine, seq: _seq, ...draft } = event
-  return draft
+  const added = ['version', 'id', 'machine', 'seq']
+  return Object.fromEntries(Object.entries(event).filter(([field]) => !added.includes(field))) as EventDraft
 }
 
 /** The most twine that a design may have: the largest body in the finest mesh. */
