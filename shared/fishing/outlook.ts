@@ -67,10 +67,10 @@ function escapeRate(pot: Pot, sheet: FishingAssumptions): Spread {
 }
 
 /** Soak past which nothing is looked for [h]. */
-const longestSoakH = 72
+export const longestSoakH = 72
 
 /** Rates of a pot's soak curve at the cautious, middle and hopeful figures. */
-function soakRates(pot: Pot, bait: Bait, sheet: FishingAssumptions): Record<keyof Spread, SoakRates> {
+export function soakRates(pot: Pot, bait: Bait, sheet: FishingAssumptions): Record<keyof Spread, SoakRates> {
   const decay = baitDecay(bait, sheet)
   const escape = escapeRate(pot, sheet)
   const rates = (level: keyof Spread, drawPerH: number): SoakRates => ({
