@@ -13,7 +13,7 @@ class BenchView {
   pointed = $state<PartName>()
   partsDrawer = $state(false)
   tripOpen = $state(false)
-  middle = $state<'pot' | 'why' | 'cuts'>('pot')
+  middle = $state<'pot' | 'why' | 'fishing' | 'cuts'>('pot')
   #wanted: StripField | undefined
 
   openPart(id: PartId): void {

@@ -176,6 +176,7 @@ export const potViewWords = {
   tabs: 'The pot',
   pot: 'Pot',
   why: 'Why',
+  fishing: 'Fishing',
   cuts: 'Parts and cuts',
   imageName: (name: string) => `${name}.png`,
   imageFailed: 'The picture could not be made. Nothing was lost. Try again with the pot in view.',
@@ -186,4 +187,13 @@ export const verdictPanelWords = {
   noFindings: 'Nothing to report yet.',
   caution: 'Local rules and licensed practice decide. Estimates carry their spread; they are no promise.',
   announce: (states: string) => `Verdicts now: ${states}`,
+} as const
+
+export const wornWords = {
+  asNow: (number: string) => `Checked as pot ${number} is now:`,
+  rope: (left: string) => `rope at ${left} of its strength,`,
+  ropeUnknown: 'rope as new,',
+  growth: (times: string) => `growth on the netting × ${times}.`,
+  clean: 'netting clean.',
+  asNew: 'Check as new',
 } as const
