@@ -36,7 +36,9 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
       : failureChance >= sheet.watchChance.value
         ? 'watch'
         : 'fine'
-  const so = inFills ? `${Math.round(age)} fills` : `${Math.round(age)} months old`
+  const whole = Math.round(age)
+  const unit = inFills ? 'fill' : 'month'
+  const so = `${whole} ${whole === 1 ? unit : `${unit}s`}${inFills ? '' : ' old'}`
   const basis = inspected ? '' : ' Never inspected.'
   return {
     decision,

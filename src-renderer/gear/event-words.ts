@@ -61,9 +61,10 @@ function factsOf(event: JournalEvent, state: LockerState): (string | undefined)[
     case 'haul':
       return [
         count(event.kept, 'kept'),
-        count(event.undersized, 'undersized'),
-        count(event.female, 'female'),
-        count(event.other, 'other'),
+        // That there was none of a kind is only worth saying of what was kept.
+        count(event.undersized || undefined, 'undersized'),
+        count(event.female || undefined, 'female'),
+        count(event.other || undefined, 'other'),
         event.baitLeft && `bait left: ${baitWords[event.baitLeft].toLowerCase()}`,
         event.damage && event.damage.length > 0
           ? `damage: ${event.damage.map((kind) => damageWords[kind].toLowerCase()).join(', ')}`

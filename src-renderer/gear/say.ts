@@ -23,7 +23,7 @@ const sayWhole = (value: number) => value.toLocaleString(undefined, { maximumFra
 /** Months in the words of a season: weeks are too fine and decades too long to be told apart. */
 export function sayMonths(months: number): string {
   if (months >= 120) return 'over 10 years'
-  if (months >= 24) return `${sayWhole(months / 12)} years`
+  if (months >= 23.5) return `${sayWhole(months / 12)} years`
   if (months < 1) return 'under a month'
   return months < 1.5 ? '1 month' : `${sayWhole(months)} months`
 }
