@@ -1,45 +1,54 @@
 import type { Locator, Page } from 'playwright-core'
 
-/** What one change of a slider cost [ms]. */
-export interface Step {
-  /** From the hand to the design: read, checked against the schema, put in the history. */
-  readonly taken: number
-  /** From the design to the page: all six verdicts, the view's geometry and every text that changed. */
-  readonly recomputed: number
-  /** Until the next frame was begun, drawing and all. */
-  readonly frame: number
-}
-
-/** Drags a slider to and fro, one notch a frame, and times each notch from inside the page. */
-export async function dragSlider(slider: Locator, steps: number): Promise<Step[]> {
+/** Drags a slider to and fro, one notch a frame, and gives the time from frame to frame [ms]. */
+export async function dragSlider(slider: Locator, steps: number): Promise<number[]> {
   return slider.evaluate(async (element, count) => {
     const input = element as HTMLInputElement
     const [least, most, notch] = [Number(input.min), Number(input.max), Number(input.step)]
     const notches = Math.round((most - least) / notch)
     const frame = () => new Promise<number>((done) => requestAnimationFrame(done))
-    const timed: Step[] = []
+    const frames: number[] = []
     let last = await frame()
     for (let i = 0; i < count; i++) {
       const at = i % (2 * notches)
-      const value = least + notch * (at < notches ? at : 2 * notches - at)
-      const start = performance.now()
-      input.value = String(value)
+      input.value = String(least + notch * (at < notches ? at : 2 * notches - at))
       input.dispatchEvent(new Event('input', { bubbles: true }))
-      const taken = performance.now() - start
-      // The Bench settles in a callback of its own before the one asked for here, in the same frame.
-      let begun = 0
-      const settled = await new Promise<number>((done) => {
-        const early = performance.now()
-        requestAnimationFrame((now) => {
-          begun = now
-          done(performance.now() - Math.max(now, early))
-        })
-      })
-      timed.push({ taken, recomputed: settled, frame: begun - last })
-      last = begun
+      const now = await frame()
+      frames.push(now - last)
+      last = now
     }
-    return timed
+    return frames
   }, steps)
+}
+
+/**
+ * Processor time of the page's script for one change of a slider [ms]. Unlike the clock, it leaves out what the
+ * machine does besides, such as drawing in software.
+ */
+export async function scriptPerChange(page: Page, slider: Locator, steps: number): Promise<number> {
+  const session = await page.context().newCDPSession(page)
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' })
+  const script = async () => {
+    const { metrics } = await session.send('Performance.getMetrics')
+    return metrics.find(({ name }) => name === 'ScriptDuration')?.value ?? Number.NaN
+  }
+  const before = await script()
+  await dragSlider(slider, steps)
+  const after = await script()
+  await session.detach()
+  return ((after - before) * 1000) / steps
+}
+
+/** Changes the design so many times, as fast as the page lets go of each change. */
+export async function changeOften(slider: Locator, times: number): Promise<void> {
+  await slider.evaluate(async (element, count) => {
+    const input = element as HTMLInputElement
+    for (let i = 0; i < count; i++) {
+      input.value = String(6 + (i % 24) / 2)
+      input.dispatchEvent(new Event('input', { bubbles: true }))
+      await new Promise((done) => setTimeout(done, 5))
+    }
+  }, times)
 }
 
 /** Turns the view by the mouse for so many frames and gives the time from frame to frame [ms]. */
