@@ -46,7 +46,16 @@ function sentence(issue: v.BaseIssue<unknown>): string {
   if (issue.received === 'undefined') return 'is missing'
   return /^(must|is) /.test(issue.message)
     ? issue.message
-    : `should be ${issue.expected ?? 'different'}, got ${issue.received}`
+    : (kinds[issue.expected ?? ''] ?? `must be ${issue.expected ?? 'different'}, and is ${issue.received}`)
+}
+
+/** Kinds of value that a field may ask for, in words. */
+const kinds: Readonly<Record<string, string>> = {
+  number: 'must be a number',
+  string: 'must be a text',
+  boolean: 'must be yes or no (true or false)',
+  Array: 'must be a list',
+  Object: 'must be a group of fields',
 }
 
 function isObject(raw: unknown): raw is Record<string, unknown> {

@@ -5,6 +5,7 @@ import { extremesOf, predictWater } from '@shared/tides/predict-water'
 import { fullCheck } from '@shared/verdicts/full-check'
 import { checkText } from './check-text'
 import { type Command, CommandRefused, type Terminal } from './command'
+import { nameIssues } from './design-issues'
 import { unitsFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
@@ -40,9 +41,11 @@ export const check: Command = {
     const pack = packs.find(({ region }) => region === trip?.region)?.pack
     if (values.region !== undefined && !pack)
       throw new CommandRefused(`there are no rules for ${values.region}`, 'region')
+    const materials = await materialsFor(terminal, values.data)
+    nameIssues(pot, materials, path, terminal)
     const found = fullCheck({
       pot,
-      materials: await materialsFor(terminal, values.data),
+      materials,
       coefficients: defaultCoefficients,
       units,
       today: terminal.now().toISOString().slice(0, 10),

@@ -68,6 +68,38 @@ describe('check', () => {
     expect(verdicts.holdsBottom.findings[0]?.missing).toBeTruthy()
   })
 
+  test('a size that is none, an entrance too large for its wall and a region without rules are refused by field', async () => {
+    const refused = async (change: (pot: Pot) => unknown, ...more: string[]) => {
+      const text = JSON.stringify(change(JSON.parse(await readFile(pot, 'utf8')) as Pot))
+      const { code, out, error } = await run(['check', '-', ...place, ...more], text)
+      expect([code, out]).toEqual([2, ''])
+      return error
+    }
+    const negative = (one: Pot) => ({ ...one, body: { ...one.body, heightMm: -320 } })
+    expect(await refused(negative)).toMatch(/body\.heightMm must be at least 10\..*\[body\.heightMm\]/)
+    const noNumber = (one: Pot) => ({ ...one, rope: { ...one.rope, lengthM: Number.NaN } })
+    expect(await refused(noNumber)).toMatch(/rope\.lengthM must be a number\..*\[rope\.lengthM\]/)
+    const wide = (one: Pot) => ({
+      ...one,
+      entrances: one.entrances?.map((entrance) => ({ ...entrance, widthMm: 1900 })),
+    })
+    expect(await refused(wide)).toMatch(/1900 mm wide.*\[entrances\.0\.widthMm\]/)
+    expect(await refused((one) => one, '--region', 'BR-RS')).toMatch(/no rules for BR-RS.*\[region\]/)
+    expect(await refused(() => ({ format: 'somebody/else' }))).toContain('[format]')
+    const { code, error } = await run(['check', '-'], '{"format": "potwright/pot", "lengthM": NaN}')
+    expect([code, error]).toEqual([2, expect.stringContaining('not readable')])
+  })
+
+  test('a float that cannot carry its rope and a rope shorter than the depth fail, and say by how much', async () => {
+    const sunk = await run(['check', fixture('odd-sunk-float.pot.json'), ...place])
+    expect(sunk.code).toBe(1)
+    expect(sunk.error).toContain('[float.diameterMm]')
+    const short = await checked(await readFile(fixture('odd-short-rope.pot.json'), 'utf8'))
+    expect(short.verdicts.floatShows.findings).toContainEqual(
+      expect.objectContaining({ rule: 'float:rope-length', state: 'fails', part: 'rope', actual: 6 }),
+    )
+  })
+
   test('text names each verdict and what does not hold, in the units asked for', async () => {
     const metric = await run(['check', pot, ...place])
     for (const name of ['Legal', 'Holds bottom', 'Float shows', 'Lifts', 'Fishes', 'Stows'])
