@@ -12,8 +12,10 @@ export function wholeCell(text: string, what: string): number | undefined {
 /** A number of at least 0, with point or comma; empty is left out. */
 export function numberCell(text: string, what: string): number | undefined {
   if (text === '') return undefined
-  const value = Number(text.replace(',', '.').replace(/[^0-9.eE+-]+$/, ''))
-  if (!Number.isFinite(value) || value < 0) throw new CellRefused(`${what} “${text}” is not a number.`)
+  const figure = text.replace(',', '.').replace(/[^0-9.]+$/, '')
+  const value = Number(figure)
+  if (figure === '' || !Number.isFinite(value) || value < 0)
+    throw new CellRefused(`${what} “${text}” is not a number.`)
   return value
 }
 

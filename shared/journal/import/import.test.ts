@@ -130,6 +130,26 @@ test('numbers in use, unknown parts, designs and dates are refused row by row', 
   expect(broken.map((row) => row.line)).toEqual([2, 3, 4, 5, 6, 9])
 })
 
+test('a figure that is a word, or that no part can have, is refused by its column; a unit after it is not', () => {
+  const { pots: read, broken } = inventory(
+    [
+      'number,part,diameter,length,cost',
+      '30,rope,thick,20,',
+      '31,rope,0,20,',
+      '32,rope,8 mm,20 m,"18,50"',
+      '33,rope,8,-3,',
+      '34,rope,8,20,2e9',
+    ].join('\n'),
+  )
+  expect(read).toMatchObject([{ number: '32', parts: [{ diameterMm: 8, lengthM: 20, cost: 18.5 }] }])
+  expect(broken).toEqual([
+    { line: 2, reason: 'The diameter “thick” is not a number.' },
+    { line: 3, reason: 'The diameter 0 is more or less than a part can have.' },
+    { line: 5, reason: 'The length “-3” is not a number.' },
+    { line: 6, reason: 'The cost 2000000000 is more or less than a part can have.' },
+  ])
+})
+
 test('an open quote spoils its own rows and no others', () => {
   const table = readTable('number,note\n1,fine\n2,"open\n')
   expect(table.rows.map((row) => row.line)).toEqual([2])

@@ -1,4 +1,5 @@
-import { partKinds, type InstalledPart, type PartKind } from '@shared/schema/gear'
+import { InstalledPartSchema, partKinds, type InstalledPart, type PartKind } from '@shared/schema/gear'
+import * as v from 'valibot'
 import type { LockerState } from '../locker-state'
 import { CellRefused, dayCell, numberCell } from './cells'
 import type { ColumnMatch } from './match-columns'
@@ -112,7 +113,19 @@ function readRow(row: TableRow, match: ColumnMatch<InventoryField>, context: Inv
     ...optional('cost', numberCell(cell('cost'), 'The cost')),
     ...optional('supplierNote', cell('supplierNote').slice(0, 400) || undefined),
   }
+  const fits = v.safeParse(freshPart, part)
+  if (!fits.success) throw new CellRefused(sizeRefused(fits.issues[0]))
   return { number, design, part }
+}
+
+const freshPart = v.omit(InstalledPartSchema, ['id'])
+
+/** Figures that no part can have are told by the name of their column. */
+function sizeRefused(issue: v.BaseIssue<unknown>): string {
+  const field = v.getDotPath(issue)
+  const [meaning] = field !== null && field in inventoryWords ? inventoryWords[field as InventoryField] : []
+  const named = meaning === undefined ? 'A figure' : `The ${meaning.replace(/ m+$/, '')}`
+  return `${named} ${String(issue.input)} is more or less than a part can have.`
 }
 
 function kindCell(text: string): PartKind | undefined {
