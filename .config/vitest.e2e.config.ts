@@ -11,6 +11,8 @@ export default defineConfig({
     environment: 'node',
     include: ['tests/e2e/**/*.test.ts'],
     fileParallelism: false,
+    // A busy machine draws the pot in seconds.
+    expect: { poll: { timeout: 15_000 } },
     testTimeout: 60_000,
     hookTimeout: 30_000,
   },
