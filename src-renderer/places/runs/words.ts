@@ -74,8 +74,8 @@ export const missingWords = {
   title: (count: number) => (count === 1 ? 'A float was passed by' : `${count} floats were passed by`),
   explain: 'They stay here until they are hauled, seen again or given up.',
   haul: (number: string) => `Haul ${number}`,
-  seen: (number: string) => `${number} is still there`,
-  giveUp: (number: string) => `Give ${number} up as lost`,
+  seen: (number: string) => `Still there: ${number}`,
+  giveUp: (number: string) => `Give up ${number} as lost`,
   seenNote: (number: string) => `${number} was seen again and stays set.`,
   lostNote: (number: string) => `${number} is given up as lost. Report it where the rules ask for it.`,
 } as const
