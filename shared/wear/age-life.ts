@@ -1,7 +1,7 @@
 import type { WearAssumptions } from './assumptions'
 import type { LifeContext, PartLife } from './judgement'
 import { predictedSurvival, priorBelief, type LifeBelief } from './own-record'
-import type { PartUse } from './part-use'
+import { perMonthOfUse, type PartUse } from './part-use'
 import { usualLife } from './usual-life'
 import { chanceSaid } from './wording'
 
@@ -26,7 +26,7 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
   const belief = context.belief ?? usualBelief(part, sheet)
   const { ageMonths, hauls } = part.now
   const inFills = usual.unit === 'fills'
-  const perMonth = inFills ? (ageMonths > 0 ? hauls / ageMonths : 0) : 1
+  const perMonth = inFills ? perMonthOfUse(hauls, ageMonths) : 1
   const age = inFills ? hauls : ageMonths
   const failureChance =
     1 - predictedSurvival(belief, age + perMonth * context.aheadMonths) / predictedSurvival(belief, age)

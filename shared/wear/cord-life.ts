@@ -1,5 +1,5 @@
 import type { LifeContext, PartLife } from './judgement'
-import type { PartUse } from './part-use'
+import { perMonthOfUse, type PartUse } from './part-use'
 import { rotHalfLife, rotRateAt } from './release-cord'
 
 /** A season's length: a cord is renewed each season whatever its days in the water [months]. */
@@ -28,7 +28,7 @@ export function cordLife(part: PartUse, context: LifeContext): PartLife {
     high: halfDays(sheet.rotPerDay.low, sheet.rotQ10.value),
   }
   const { immersedDays, ageMonths } = part.now
-  const perMonth = ageMonths > 0 ? immersedDays / ageMonths : 0
+  const perMonth = perMonthOfUse(immersedDays, ageMonths)
   const left = (days: number) => {
     const byRot = perMonth > 0 ? Math.max(0, days - immersedDays) / perMonth : Infinity
     return Math.min(byRot, Math.max(0, seasonMonths - ageMonths))

@@ -1,11 +1,11 @@
 import type { LifeContext, PartLife } from './judgement'
 import { yearsToSection, zincLifeYears } from './metal'
-import type { Exposure, PartUse } from './part-use'
+import { perMonthOfUse, type Exposure, type PartUse } from './part-use'
 import { monthsSaid } from './wording'
 
 /** Share of its age that a part spent in the water. */
 function wetFraction({ immersedDays, ageMonths }: Exposure): number {
-  return ageMonths > 0 ? Math.min(1, immersedDays / (ageMonths * 30.4)) : 0
+  return Math.min(1, perMonthOfUse(immersedDays, ageMonths) / 30.4)
 }
 
 /**

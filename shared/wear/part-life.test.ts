@@ -46,6 +46,15 @@ test('a rope is judged worse the more it has been through, and by what was seen'
   })
 })
 
+test('one haul on the first day condemns nothing: use is spread over a month at least', () => {
+  const firstHour = exposure(0.001, 1, 0.03)
+  for (const kind of ['bait-bag', 'rope', 'netting', 'release-cord', 'frame', 'float'] as const)
+    expect(partLife({ kind, now: firstHour, inspections: [] }, context).decision).not.toBe('replace')
+  // One fill a month of 60 lasts years.
+  const bag = partLife({ kind: 'bait-bag', now: firstHour, inspections: [] }, context)
+  expect(bag.remainingMonths?.mid).toBeGreaterThan(36)
+})
+
 test('use after an inspection weakens what was found and makes it less sure', () => {
   const then = exposure(12, 60, 60)
   const atOnce = believedStrength(rope(then, [{ at: then, grade: 1 }]), wearAssumptions)

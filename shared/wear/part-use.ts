@@ -34,6 +34,22 @@ export interface PartUse {
   readonly inspections: readonly Inspection[]
 }
 
+/** The first weeks of a part say little of the months to come: its use so far is spread over a month at least. */
+const leastMonths = 1
+
+/**
+ * Use a month, from all use so far.
+ *
+ * rate = use/max(age, 1)
+ *
+ * @param soFar      hauls, days or halvings so far, ≥ 0
+ * @param ageMonths  age of the part [months], ≥ 0
+ * @returns use a month
+ */
+export function perMonthOfUse(soFar: number, ageMonths: number): number {
+  return soFar / Math.max(leastMonths, ageMonths)
+}
+
 /**
  * Sun that reached a part, from the days ashore and how it was kept [kLy].
  *

@@ -2,7 +2,7 @@ import type { WearAssumptions } from './assumptions'
 import { strengthAfter } from './damage'
 import type { Decision, LifeContext, PartLife } from './judgement'
 import { nettingThresholds } from './mesh-damage'
-import { damageOf, type Inspection, type PartUse } from './part-use'
+import { damageOf, perMonthOfUse, type Inspection, type PartUse } from './part-use'
 import { requiredShareUnknown, retireDiameterLossPct, ropeGradeLooks, type RopeGrade } from './rope'
 import {
   probabilityBelow,
@@ -90,7 +90,7 @@ function gradeFound({ grade, diameterLossPct }: Inspection): RopeGrade | undefin
 
 /** Halvings a month, from all its use so far. */
 function ratePerMonth(part: PartUse, sheet: WearAssumptions): number {
-  return part.now.ageMonths > 0 ? damageOf(part, part.now, sheet) / part.now.ageMonths : 0
+  return perMonthOfUse(damageOf(part, part.now, sheet), part.now.ageMonths)
 }
 
 type Said = Pick<PartLife, 'decision' | 'reason'>
