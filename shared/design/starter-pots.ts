@@ -112,7 +112,7 @@ const box: Pot = {
   ...standard,
   id: 'starter-box',
   name: 'Box with one-way doors',
-  body: { shape: 'box', lengthMm: 610, widthMm: 610, heightMm: 300, folds: true, feet: 0 },
+  body: { shape: 'box', lengthMm: 609, widthMm: 609, heightMm: 300, folds: true, feet: 0 },
   frame: [
     { role: 'base-ring', material: 'steel-coated', barDiameterMm: 10 },
     { role: 'top-ring', material: 'steel-coated', barDiameterMm: 8 },

@@ -40,11 +40,16 @@ export function printedValue(base: number, unit: RuleUnitName): string {
   return isImperial(unit) ? `${own} (${inBase(base, kind)})` : own
 }
 
-/** The difference between a value and its limit, alone in the rule's unit. */
+/** The difference between a value and its limit, alone in the rule's unit, no finer than a rule shows it. */
 export function printedDifference(base: number, unit: RuleUnitName): string {
   const { symbol, size, kind } = ruleUnits[unit]
-  const digits = kind === 'count' ? exact(base) : significant(base / size)
+  const digits = kind === 'count' ? exact(base) : significant(noFiner(base / size, unit))
   return symbol === '' || symbol === '%' ? `${digits}${symbol}` : `${digits} ${plain(symbol, base / size)}`
+}
+
+/** To a tenth of a millimetre or a hundredth of any other unit, unless nothing would be left. */
+function noFiner(value: number, unit: RuleUnitName): number {
+  return Number(value.toFixed(unit === 'mm' ? 1 : 2)) || value
 }
 
 const isImperial = (unit: RuleUnitName) => unit === 'in' || unit === 'ft' || unit === 'yd' || unit === 'ft3'

@@ -52,8 +52,8 @@ test('a gap at bearing 45 stands to the right as seen from the side at bearing 9
 })
 
 test('a box is set out by length, width and height', () => {
-  expect(view('box', 'above').sizes.map((size) => size.valueM)).toEqual([0.61, 0.61])
-  expect(view('box', 'front').sizes.map((size) => size.valueM)).toEqual([0.61])
+  expect(view('box', 'above').sizes.map((size) => size.valueM)).toEqual([0.609, 0.609])
+  expect(view('box', 'front').sizes.map((size) => size.valueM)).toEqual([0.609])
 })
 
 test('letters go on after Z', () => {

@@ -25,6 +25,7 @@ export interface NextStep {
 /** What the checks say is missing, and the field that says it. Everything else missing belongs to a part. */
 const asked: readonly (readonly [phrase: string, field: StripField])[] = [
   ['the region', 'region'],
+  ['rules for', 'region'],
   ['the crab sought', 'species'],
   ['which species is fished for', 'species'],
   ['the zone', 'zone'],
