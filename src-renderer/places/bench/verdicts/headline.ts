@@ -1,13 +1,16 @@
 import type { Finding, Verdict } from '@shared/schema/check'
 
-/** The finding that decides a verdict: of those in the verdict's own state, the one with the least to spare. */
+/**
+ * The finding that decides a verdict: of those in the verdict's own state, the one with the least to spare. A verdict
+ * that holds is known by its first question, as whether the pot slides; the others are beside it.
+ */
 export function headline(verdict: Verdict): Finding | undefined {
-  return verdict.findings
-    .filter((finding) => finding.state === verdict.state)
-    .reduce<Finding | undefined>(
-      (least, one) => (least === undefined || spare(one) < spare(least) ? one : least),
-      undefined,
-    )
+  const deciding = verdict.findings.filter((finding) => finding.state === verdict.state)
+  if (verdict.state === 'holds') return deciding.find(({ margin }) => margin !== undefined) ?? deciding[0]
+  return deciding.reduce<Finding | undefined>(
+    (least, one) => (least === undefined || spare(one) < spare(least) ? one : least),
+    undefined,
+  )
 }
 
 /** Margin as a share of the limit, so that metres and kilograms can be told apart by size. */
