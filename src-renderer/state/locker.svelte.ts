@@ -38,6 +38,8 @@ class Locker {
   nowMs = $state(Date.now())
   aheadMonths = $state(6)
   budget = $state<number>()
+  /** The pot last looked at, for coming back to it. */
+  lastLookedAt = $state<string>()
   lives = $state.raw<LivesAnswer>(noLives)
   /** Whether `lives` are those of `state` and not of a state before it. */
   judged = $derived(this.lives.nowMs === this.nowMs)

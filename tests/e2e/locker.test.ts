@@ -1,0 +1,228 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from 'playwright-core'
+import { afterEach, describe, expect, test } from 'vitest'
+import { editions, openApp, type RunningApp } from './app'
+import { ask } from './ask'
+import { axeInBothThemes } from './axe'
+
+/* The round of owned gear: add pots, set them, haul them, miss one, find a rope worn, replace it; and bad input. */
+
+const dozen = Array.from({ length: 12 }, (_, i) => String(i + 1))
+
+async function go(page: Page, place: string): Promise<void> {
+  const places = page.getByRole('navigation', { name: 'Places' })
+  await places.getByRole('button', { name: place, exact: true }).click()
+  await page.getByRole('heading', { level: 1, name: place }).waitFor({ state: 'attached' })
+}
+
+async function addPots(page: Page, numbers: string): Promise<void> {
+  await go(page, 'Locker')
+  await page.getByRole('button', { name: 'Add pots' }).click()
+  await page.getByLabel('Numbers on the floats').fill(numbers)
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Add \d+ pot/ })
+    .click()
+  await page.getByRole('dialog').waitFor({ state: 'hidden' })
+}
+
+/** Hauls by keyboard alone: the number, Enter, what came up, Enter. */
+async function haul(page: Page, number: string, keys = 'k'): Promise<void> {
+  await page.getByLabel('Float number').fill(number)
+  await page.keyboard.press('Enter')
+  await page.getByRole('region', { name: `What came up in ${number}`, exact: true }).waitFor()
+  for (const key of keys) await page.keyboard.press(key)
+  await page.keyboard.press('Enter')
+  await page.getByLabel('Float number').waitFor()
+}
+
+async function choose(page: Page, button: string, name: string, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: button }).click(),
+  ])
+  await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) })
+}
+
+const state = async (page: Page) => {
+  const answer = (await ask(page, 'locker:state', {})) as {
+    value: { state: { pots: Record<string, { number: string; status: string }>; problems: unknown[] } }
+  }
+  return answer.value.state
+}
+
+describe.each(editions)('$edition edition', ({ edition, missing }) => {
+  let app: RunningApp | undefined
+  afterEach(async () => {
+    await app?.close().catch(() => undefined)
+    app = undefined
+  })
+
+  test.skipIf(missing)(
+    'a dozen pots are set and hauled, one is missed, a bad rope turns the picture and is replaced',
+    { timeout: 120_000 },
+    async () => {
+      app = await openApp(edition)
+      let { page } = app
+      await addPots(page, '1-12')
+      await page.getByText('12 pots', { exact: true }).waitFor()
+
+      await go(page, 'Runs')
+      await page.getByLabel('Float number').fill('1-12')
+      await page.keyboard.press('Enter')
+      await page.getByText('0 of 12 up').waitFor()
+      await page.keyboard.press('Escape')
+      await page.getByRole('radio', { name: 'Hauling' }).focus()
+      await page.keyboard.press('Space')
+      for (const number of dozen.filter((one) => one !== '7')) await haul(page, number, 'kkub')
+
+      const passed = page.getByRole('region', { name: 'A float was passed by' })
+      await passed.getByRole('button', { name: 'Haul 7' }).waitFor()
+      await page.getByText('11 of 12 up').waitFor()
+      expect(await axeInBothThemes(page)).toEqual([])
+
+      await go(page, 'Locker')
+      await page
+        .getByRole('region', { name: 'Pots owned' })
+        .getByRole('button', { name: /^3, Ashore/ })
+        .click()
+      const picture = page.getByRole('region', { name: 'Pot 3' }).getByRole('img')
+      await expect.poll(() => picture.getAttribute('aria-label')).toMatch(/sound/)
+      expect(await picture.getAttribute('aria-label')).not.toMatch(/worn out/)
+      await page.getByRole('button', { name: 'Inspect the rope' }).click()
+      await page.getByRole('radio', { name: /Any reason to discard it/ }).press('Space')
+      await page.getByRole('button', { name: 'Write down' }).click()
+      await expect.poll(() => picture.getAttribute('aria-label')).toMatch(/worn out/)
+
+      await go(page, 'Season')
+      const card = page.getByRole('article').filter({ hasText: 'Replace the rope on 1 pot' })
+      await card.getByText('The last inspection found a reason to discard it.').waitFor()
+      await page.getByRole('tab', { name: /^To buy/ }).click()
+      await expect.poll(() => page.getByRole('row', { name: /^Rope/ }).count()).toBe(1)
+      await page.getByRole('tab', { name: /^To do/ }).click()
+      await card.getByRole('button', { name: 'Done: rope of pot 3' }).click()
+      await expect.poll(() => card.count()).toBe(0)
+
+      await go(page, 'Locker')
+      await expect.poll(() => picture.getAttribute('aria-label')).not.toMatch(/worn out/)
+      page = await app.restart()
+      await go(page, 'Runs')
+      await page.getByRole('region', { name: 'A float was passed by' }).waitFor()
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)(
+    'a worn rope and growth go with a pot to the Bench, and are taken off there',
+    async () => {
+      app = await openApp(edition)
+      const { page } = app
+      await addPots(page, '5')
+      await page.getByRole('button', { name: 'Inspect the rope' }).click()
+      await page.getByRole('radio', { name: /stiff or flat/ }).press('Space')
+      await page.getByRole('button', { name: 'Write down' }).click()
+      await page.getByText('Rope of pot 5 looked at.').waitFor()
+      await page
+        .getByText(/strength left/)
+        .first()
+        .waitFor()
+      await page.getByRole('button', { name: 'Check as it is now' }).click()
+      await page.getByText('Checked as pot 5 is now: rope at').waitFor()
+      await page.getByRole('button', { name: 'Check as new' }).click()
+      await expect.poll(() => page.getByText(/Checked as pot 5/).count()).toBe(0)
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)('what does not fit is refused with its reason, and the rest is kept', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await addPots(page, '1-3')
+
+    await page.getByRole('button', { name: 'Add pots' }).click()
+    await page.getByLabel('Numbers on the floats').fill('3-5')
+    expect(await page.getByRole('alert').textContent()).toContain('The number 3 is on another pot')
+    await page.getByLabel('Numbers on the floats').fill('5-4')
+    expect(await page.getByRole('alert').textContent()).toContain('runs backwards')
+    await page.keyboard.press('Escape')
+
+    await go(page, 'Runs')
+    await page.getByRole('radio', { name: 'Hauling' }).check({ force: true })
+    await page.getByLabel('Float number').fill('2')
+    await page.getByText('Pot 2 is not in the water, so it cannot be hauled.').waitFor()
+
+    await page.getByRole('button', { name: 'Bring in a day card' }).click()
+    const card = [
+      'Float,Date,Set,Hauled,Kept,Undersized',
+      '1,2026-05-02,06:10,12:20,4,1',
+      '9,2026-05-02,06:15,12:30,2,0',
+      '2,2026-05-02,06:20,12:40,many,0',
+      '3,2026-05-02,06:30,,,',
+    ].join('\n')
+    await choose(page, 'Choose a file', 'card.csv', card)
+    await page.getByText('There is no pot with the number 9.').waitFor()
+    await page.getByText(/Line 4/).waitFor()
+    // The pots were added today: what is older than they are is refused by its line, and nothing is written.
+    await page.getByRole('button', { name: 'Write down 2 rows' }).click()
+    await expect
+      .poll(() => page.getByRole('dialog').getByRole('alert').textContent())
+      .toMatch(/Line 2: Nothing was written/)
+    await page.keyboard.press('Escape')
+    expect((await state(page)).problems).toEqual([])
+
+    await go(page, 'Locker')
+    await page.getByRole('button', { name: 'Bring in a list' }).click()
+    const list = [
+      'Pot;Component;Made of;Size;Bought',
+      'A1;rope;PP;8;2025-04-01',
+      'A1;netting;PE;2;2025-04-01',
+      'A2;rope;PP;thick;2025-04-01',
+      '2;rope;PP;8;2025-04-01',
+    ].join('\n')
+    await choose(page, 'Choose a file', 'gear.csv', list)
+    await page.getByText('Pot A1: rope, netting').waitFor()
+    await page.getByText('2 rows left out').waitFor()
+    expect(await axeInBothThemes(page)).toEqual([])
+    await page.getByRole('button', { name: 'Add 1 pot', exact: true }).click()
+    await expect
+      .poll(async () => Object.values((await state(page)).pots).map(({ number }) => number))
+      .toContain('A1')
+
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page
+        .getByRole('button', { name: 'Tables' })
+        .click()
+        .then(() => page.getByRole('menuitem', { name: 'Parts, for a spreadsheet' }).click()),
+    ])
+    expect(await readFile(await download.path(), 'utf8')).toMatch(
+      /^number,part,material.*\n[\s\S]*A1,netting,PE/,
+    )
+    expect(app.troubles).toEqual([])
+  })
+
+  test.skipIf(missing)('any entry can be corrected, taken back and brought back', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await addPots(page, '1-2')
+    await go(page, 'Runs')
+    await page.getByLabel('Float number').fill('1-2')
+    await page.keyboard.press('Enter')
+    await page.getByText('0 of 2 up').waitFor()
+    await page.getByRole('radio', { name: 'Hauling' }).check({ force: true })
+    await haul(page, '1', 'kkk')
+    await page.getByRole('button', { name: 'Correct the haul of 1' }).click()
+    await page.getByRole('dialog').getByLabel('Kept').fill('2')
+    await page.getByRole('dialog').getByRole('button', { name: 'Correct' }).click()
+    await page.getByText('2 kept', { exact: true }).waitFor()
+
+    await go(page, 'Locker')
+    await page.getByRole('button', { name: 'All that happened' }).click()
+    const line = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Hauled Pot 1' })
+    await line.getByRole('button', { name: 'Take back' }).click()
+    await expect.poll(async () => Object.values((await state(page)).pots)[0]?.status).toBe('in-water')
+    await page.getByRole('dialog').getByRole('button', { name: 'Bring back' }).click()
+    await expect.poll(async () => Object.values((await state(page)).pots)[0]?.status).toBe('ashore')
+    expect(app.troubles).toEqual([])
+  })
+})
