@@ -51,6 +51,8 @@ class RunDesk {
 
   /** The events that set floats in this order, on the string in hand or a new one. */
   settings(pots: readonly PotState[]): EventDraft[] {
+    // Work goes on as it began: the first float down does not turn a day of setting into one of hauling.
+    this.#mode ??= this.mode
     this.#chosen ??= this.run?.id ?? freshId()
     const run = this.#chosen
     return pots.map((pot) => ({ kind: 'set', pot: pot.id, run, ...this.#time(), ...said(this.down) }))
