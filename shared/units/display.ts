@@ -49,6 +49,8 @@ const metric: Record<string, DisplayUnit> = {
   d: asStored('days', 0),
   '°C': asStored('°C', 1),
   deg: asStored('°', 0),
+  // Rates of rot are thousandths a day.
+  '1/day': asStored('1/day', 4),
   // Latitude and longitude: four places are eleven metres.
   position: asStored('°', 4),
   '1': asStored('', 2),

@@ -10,5 +10,7 @@ export const sheets: Readonly<Record<SheetId, Load>> = {
   labels: () => import('./labels/LabelSheet.svelte'),
   'day-card': () => import('./waters/DayCardSheet.svelte'),
   'tide-table': () => import('./waters/TideTableSheet.svelte'),
+  inspection: () => import('./season/InspectionSheets.svelte'),
+  'season-list': () => import('./season/SeasonList.svelte'),
   gauge: () => import('@renderer/places/gauge/print/GaugeSheet.svelte'),
 }

@@ -7,6 +7,8 @@ export const sheetNames: Readonly<Record<SheetId, string>> = {
   labels: 'Label sheet',
   'day-card': 'Day card',
   'tide-table': 'Tide table',
+  inspection: 'Inspection sheets',
+  'season-list': 'Season list',
   gauge: 'Gauge at true size',
 }
 

@@ -16,7 +16,16 @@ export type PlaceId = (typeof placeIds)[number]
 /** The places of the circle are remembered between starts; the helpers are not. */
 type Remembered = Exclude<PlaceId, 'rulebook' | 'gauge' | 'workshop'>
 
-export const sheetIds = ['build', 'check', 'labels', 'day-card', 'tide-table', 'gauge'] as const
+export const sheetIds = [
+  'build',
+  'check',
+  'labels',
+  'day-card',
+  'tide-table',
+  'inspection',
+  'season-list',
+  'gauge',
+] as const
 export type SheetId = (typeof sheetIds)[number]
 
 export type SheetParams = Readonly<Record<string, string>>

@@ -38,13 +38,14 @@ export const todoWords = {
   doneLabel: (what: string, number: string) => `Done: ${what} of pot ${number}`,
   allDone: (count: number) => (count === 1 ? 'Done' : `All ${count} done`),
   other: 'Another kind of part',
-  otherLabel: (part: string, number: string) => `Put another kind of ${part} on pot ${number}`,
+  otherLabel: (part: string, number: string) => `Another kind of part: ${part} of pot ${number}`,
   look: 'Look at it',
-  lookLabel: (part: string, number: string) => `Look at the ${part} of pot ${number}`,
+  lookLabel: (part: string, number: string) => `Look at it: ${part} of pot ${number}`,
   replaced: (part: string, count: number) =>
     count === 1 ? `${part} replaced.` : `${part} replaced on ${count} pots.`,
   cleaned: (count: number) => (count === 1 ? '1 pot is clean.' : `${count} pots are clean.`),
   none: 'Nothing is due in that time.',
+  print: 'Print the list',
   table: 'For a spreadsheet',
 } as const
 
@@ -79,7 +80,7 @@ export const buyWords = {
   stock: 'Stock and prices',
   stockHint: 'Everything your pots are made of, what lies in the shed and what it costs.',
   change: 'Change',
-  changeLabel: (item: string) => `Stock and price of ${item}`,
+  changeLabel: (item: string) => `Change stock and price of ${item}`,
   counted: 'Counted in stock',
   price: 'Price',
   per: 'For a',
@@ -99,7 +100,7 @@ export const moneyWords = {
   without: 'Failures to expect, changing on failure only',
   saves: (amount: string) => `Over these months the plan saves about ${amount} against waiting for failures.`,
   costs: (amount: string) =>
-    `Over these months the plan costs about ${amount} more than waiting for failures. What a lost pot does to the ground is not counted.`,
+    `Over these months the plan costs about ${amount} more than waiting for failures. What an inspection discards is changed all the same, and what a lost pot does to the ground is not counted.`,
   unknown: (count: number) =>
     count === 1
       ? '1 part due has no price and is in neither sum.'
@@ -122,7 +123,9 @@ export const moneyWords = {
 
 export const figureWords = {
   explain:
-    'Every figure behind the wear estimates, with its spread and where it comes from. Change what you know better; your inspections and failures correct the rest.',
+    'Every figure behind the estimates of wear and fishing, with its spread and where it comes from. Change what you know better; your inspections and failures correct the rest.',
+  wear: 'Wear',
+  fishing: 'Fishing',
   find: 'Find a figure',
   label: 'Figure',
   value: 'Value',
