@@ -71,7 +71,7 @@ export const partWords = {
   days: (days: number) => (days === 1 ? '1 day in water' : `${days} days in water`),
   left: (remaining: string) => `Lasts ${remaining}`,
   leftUnknown: 'How long it lasts cannot be told',
-  strength: (low: string, high: string) => `· strength left ${low} to ${high}`,
+  strength: (low: string, high: string) => `Strength left ${low} to ${high}`,
   looked: (day: string) => `looked at ${day}`,
   neverLooked: 'never looked at',
   none: 'This pot has no parts written down.',

@@ -72,7 +72,10 @@ export const haulWords = {
 
 export const missingWords = {
   title: (count: number) => (count === 1 ? 'A float was passed by' : `${count} floats were passed by`),
-  explain: 'They stay here until they are hauled, seen again or given up.',
+  explain: (count: number) =>
+    count === 1
+      ? 'It stays here until it is hauled, seen again or given up.'
+      : 'They stay here until they are hauled, seen again or given up.',
   haul: (number: string) => `Haul ${number}`,
   seen: (number: string) => `Still there: ${number}`,
   giveUp: (number: string) => `Give up ${number} as lost`,

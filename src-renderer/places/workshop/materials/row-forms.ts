@@ -49,7 +49,7 @@ export const rowForms: Readonly<
     title: 'Solids',
     fields: [
       text('name', 'Name'),
-      number('densityKgM3', 'Density', 'kg/m3', [10, 20000]),
+      number('densityKgM3', 'Density', 'kg/m³', [10, 20000]),
       { kind: 'uses', key: 'uses', label: 'Used for', options: solidUses },
     ],
   },
@@ -106,7 +106,7 @@ export const rowForms: Readonly<
       number('massKg', 'Mass', 'kg', [0, 5]),
       diameter([5, 500]),
       number('heightMm', 'Height', 'mm', [5, 500]),
-      number('densityKgM3', 'Density', 'kg/m3', [10, 20000]),
+      number('densityKgM3', 'Density', 'kg/m³', [10, 20000]),
     ],
   },
   prices: {

@@ -8,7 +8,7 @@ export const materialWords = {
   like: 'Copy and change',
   remove: 'Remove',
   editLabel: (name: string) => `Change ${name}`,
-  likeLabel: (name: string) => `Copy ${name} and change it`,
+  likeLabel: (name: string) => `Copy and change ${name}`,
   removeLabel: (name: string) => `Remove ${name}`,
   removed: (name: string) => `${name} was removed.`,
   id: 'Id',
