@@ -16,6 +16,8 @@ export type Edition = 'browser' | 'desktop'
 /** What is open: one start of the program. */
 export interface OpenedEdition {
   readonly page: Page
+  /** What is in the file that the page hands over for keeping when `act` is done. */
+  readonly savedBy: (act: () => Promise<void>) => Promise<string>
   /** Ends it as a user would. */
   readonly close: () => Promise<void>
   /** Ends it as a power cut would. */
@@ -32,6 +34,7 @@ export interface RunningApp extends Places {
   readonly page: Page
   /** Requests that left the machine, broken content rules and errors of the page; a journey expects none. */
   readonly troubles: string[]
+  readonly savedBy: OpenedEdition['savedBy']
   readonly restart: () => Promise<Page>
   readonly kill: () => Promise<void>
   readonly close: () => Promise<void>
@@ -65,6 +68,7 @@ export async function openApp(
       opened = await open(edition, places, troubles)
       return opened.page
     },
+    savedBy: (act) => opened.savedBy(act),
     kill: () => opened.kill(),
     close: async () => {
       await opened.close()

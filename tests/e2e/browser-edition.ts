@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
+import { readFile } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
@@ -53,5 +54,9 @@ export async function openBrowserEdition(places: Places): Promise<OpenedEdition>
     await browser.close()
     await host.end(signal)
   }
-  return { page, close: end('SIGTERM'), kill: end('SIGKILL') }
+  const savedBy = async (act: () => Promise<void>) => {
+    const [download] = await Promise.all([page.waitForEvent('download'), act()])
+    return readFile(await download.path(), 'utf8')
+  }
+  return { page, savedBy, close: end('SIGTERM'), kill: end('SIGKILL') }
 }

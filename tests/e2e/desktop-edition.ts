@@ -1,4 +1,6 @@
 import { once } from 'node:events'
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { _electron, type ElectronApplication } from 'playwright-core'
 import type { OpenedEdition, Places } from './app'
@@ -40,6 +42,12 @@ export async function openDesktopEdition(
   return {
     app,
     page,
+    savedBy: async (act) => {
+      const path = join(places.home, 'handed-over')
+      const [state] = await Promise.all([app.evaluate(answerSaveDialog, path), act()])
+      if (state !== 'completed') throw new Error(`the file was not kept: ${state}`)
+      return readFile(path, 'utf8')
+    },
     close: async () => {
       await app.close()
       await ended
@@ -50,6 +58,17 @@ export async function openDesktopEdition(
     },
   }
 }
+
+/** Stands in for the person at the system's save dialog, which no test can click; runs in the main process. */
+const answerSaveDialog = ({ session }: typeof Electron.CrossProcessExports, path: string): Promise<string> =>
+  new Promise((resolve) => {
+    session.defaultSession.once('will-download', (_event, item) => {
+      item.setSavePath(path)
+      item.once('done', (_done, state) => {
+        resolve(state)
+      })
+    })
+  })
 
 const stringsOf = (env: NodeJS.ProcessEnv): Record<string, string> =>
   Object.fromEntries(Object.entries(env).filter((entry): entry is [string, string] => entry[1] !== undefined))

@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises'
 import type { Locator, Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import { editions, openApp, type RunningApp } from './app'
@@ -29,13 +28,9 @@ async function shadowVolume(page: Page): Promise<void> {
 }
 
 /** What "Save as a file" writes. */
-async function savedRules(page: Page, menu: Locator): Promise<void> {
+async function savedRules({ page, savedBy }: RunningApp, menu: Locator): Promise<void> {
   await menu.click()
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('menuitem', { name: 'Save as a file' }).click(),
-  ])
-  const file = await readFile(await download.path(), 'utf8')
+  const file = await savedBy(() => page.getByRole('menuitem', { name: 'Save as a file' }).click())
   expect(JSON.parse(file)).toMatchObject({
     region: 'US-WA',
     over: 'built-in',
@@ -83,8 +78,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 
       await tab(page, 'Your own rules')
       const menu = page.getByRole('button', { name: 'What to do with your rules for Washington State' })
-      // The desktop window asks the system where to save, which no test can answer.
-      if (edition === 'browser') await savedRules(page, menu)
+      await savedRules(app, menu)
       expect(await axeInBothThemes(page)).toEqual([])
 
       await menu.click()

@@ -1,0 +1,89 @@
+import type { Page } from 'playwright-core'
+import { afterEach, expect, test } from 'vitest'
+import { openApp, type RunningApp } from './app'
+
+/* The Workshop: a figure of one's own changes a verdict, and a backup brings back what was spoilt. */
+
+let app: RunningApp | undefined
+afterEach(async () => {
+  await app?.close().catch(() => undefined)
+  app = undefined
+})
+
+const open = async (page: Page, place: string, tab?: string) => {
+  await page.getByRole('navigation').getByRole('button', { name: place, exact: true }).click()
+  if (tab) await page.getByRole('tab', { name: tab }).click()
+}
+const holds = (page: Page) =>
+  page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: 'Holds bottom' }).textContent()
+
+test('less grip on sand turns the verdict, is kept, and is put back', async () => {
+  app = await openApp('browser')
+  let { page } = app
+  await page.getByRole('button', { name: 'Skip this' }).click()
+  const before = await holds(page)
+  await open(page, 'Workshop')
+  await page.getByLabel('Grip on sand, low').fill('0.05')
+  await page.getByLabel('Grip on sand, likely').fill('0.1')
+  await page.keyboard.press('Tab')
+  await open(page, 'Bench')
+  await expect.poll(() => holds(page)).toContain('Fails')
+
+  page = await app.restart()
+  await expect.poll(() => holds(page)).toContain('Fails')
+  await open(page, 'Workshop')
+  await page.getByRole('button', { name: 'Put Grip on sand back as shipped' }).click()
+  await open(page, 'Bench')
+  await expect.poll(() => holds(page)).toBe(before)
+  expect(app.troubles).toEqual([])
+})
+
+test('lead of one’s own weighs what its row says', async () => {
+  app = await openApp('browser')
+  const { page } = app
+  await open(page, 'Workshop', 'Materials and prices')
+  await page.getByRole('button', { name: 'Add a row' }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByLabel('Name').fill('Old bridge steel')
+  await dialog.getByRole('button', { name: 'Keep it' }).click()
+  // A row without its density is refused by name, and nothing is kept.
+  await dialog.getByText('densityKgM3').waitFor()
+  await dialog.getByLabel('Density').fill('7400')
+  await dialog.getByRole('checkbox', { name: 'frame' }).check()
+  await dialog.getByRole('button', { name: 'Keep it' }).click()
+  await page.getByRole('rowheader', { name: 'old-bridge-steel' }).waitFor()
+  await open(page, 'Bench')
+  await page.getByRole('tab', { name: /^Frame/ }).click()
+  const material = page.getByRole('region', { name: 'Base ring' }).getByLabel('Material')
+  await material.selectOption({ label: 'Old bridge steel' })
+  expect(await material.inputValue()).toBe('old-bridge-steel')
+  expect(app.troubles).toEqual([])
+})
+
+test('a backup shows what it would change, puts it back, and everything leaves as one file', async () => {
+  app = await openApp('browser')
+  const { page } = app
+  await page.getByLabel('Name of the design').fill('Good pot')
+  await expect.poll(() => page.getByText('Saved', { exact: true }).isVisible()).toBe(true)
+  await open(page, 'Workshop', 'Backup and moving')
+  await page.getByRole('button', { name: 'Make a backup now' }).click()
+  await page.getByText('A backup was made.').waitFor()
+  await open(page, 'Bench')
+  await page.getByLabel('Name of the design').fill('Spoilt pot')
+  await expect.poll(() => page.getByText('Saved', { exact: true }).isVisible()).toBe(true)
+
+  await open(page, 'Workshop', 'Backup and moving')
+  await page.getByRole('row').filter({ hasText: 'By hand' }).getByRole('button').click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByRole('cell', { name: 'Good pot' }).waitFor()
+  await dialog.getByRole('button', { name: 'Put everything back' }).click()
+  await page.getByText(/^Put back: /).waitFor()
+  await page.getByRole('row').filter({ hasText: 'Before a restore' }).waitFor()
+  const everything = await app.savedBy(() =>
+    page.getByRole('button', { name: 'Save everything as a file' }).click(),
+  )
+  expect(everything).toContain('Good pot')
+  await open(page, 'Bench')
+  await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('Good pot')
+  expect(app.troubles).toEqual([])
+})
