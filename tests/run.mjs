@@ -61,14 +61,17 @@ async function vitest(name, config, args, before = []) {
     ...['--reporter', 'dot', '--reporter', 'json', `--outputFile.json=${report}`],
   ])
   if (!existsSync(report)) return fail(`${name} (no report)`)
-  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(
+  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests, testResults } = JSON.parse(
     readFileSync(report, 'utf8'),
   )
   total.passed += numPassedTests
   total.failed += numFailedTests
   total.skipped += numPendingTests + numTodoTests
   if (numFailedTests > 0) trouble.push(`${name}: ${numFailedTests} of ${numPassedTests + numFailedTests}`)
-  else if (code !== 0) fail(`${name} (ended with ${code})`)
+  for (const { assertionResults } of testResults)
+    for (const { status, fullName, failureMessages } of assertionResults)
+      if (status === 'failed') trouble.push(`  ${fullName}: ${failureMessages[0]?.split('\n')[0]}`)
+      else if (code !== 0) fail(`${name} (ended with ${code})`)
 }
 
 function fail(name) {
