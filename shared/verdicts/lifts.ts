@@ -140,7 +140,7 @@ function personFinding(prepared: Prepared, hauls: Hauls): Finding {
   const load = words.with(hauls.middle.carriedKg, 'kg')
   const sentence = {
     fails: `Over the side it is ${load} with catch and water: two people, or a hauler.`,
-    close: `Over the side it is ${load} with catch and water; one person reaching out is advised ${words.with(limits.cautious, 'kg')} at most.`,
+    close: `Over the side it is ${load} with catch and water; within the ${words.with(limits.middle, 'kg')} advised close to the body, over the ${words.with(limits.cautious, 'kg')} at arm’s length.`,
     holds: `Over the side it is ${load} with catch and water, within the advice for one person.`,
   }
   return {
