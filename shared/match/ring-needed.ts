@@ -1,5 +1,6 @@
 import { holdsBottom } from '@shared/verdicts/holds-bottom'
-import { barSizesMm, baseRing } from '@shared/verdicts/base-ring'
+import { baseRing } from '@shared/verdicts/base-ring'
+import { barSizesMm } from '@shared/verdicts/single-changes'
 import { prepare } from '@shared/verdicts/prepared'
 import { barMassPerM } from '@shared/design/materials/lookup'
 import type { CheckInput } from '@shared/verdicts/check-input'

@@ -1,8 +1,12 @@
 import { frameMembers, type Member } from '@shared/design/frame-members'
 import { barMassPerM, solidById } from '@shared/design/materials/lookup'
-import { ringBarDiameter } from '@shared/physics/holding/ring-needed'
+import type { Outlook } from '@shared/physics/coefficients'
+import { standing } from '@shared/physics/holding/standing-pot'
 import { steelDensity } from '@shared/physics/material/bar-mass'
-import type { Prepared } from './prepared'
+import type { Pot } from '@shared/schema/pot'
+import type { Bottom } from '@shared/schema/water'
+import { prepare, standingIn, type Prepared } from './prepared'
+import { thickerRing } from './single-changes'
 import { nominal } from './words'
 
 /** The base ring as it is cut; undefined without one. */
@@ -16,37 +20,51 @@ export function ringDensity(prepared: Prepared): number {
   return (ring && solidById(prepared.input.materials, ring.material)?.densityKgM3) ?? steelDensity
 }
 
-/** Bars as they are sold [mm]. */
-export const barSizesMm = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32] as const
+// Beyond this no weight on the base is a sensible answer.
+const heaviestKg = 60
 
-// Beyond this no ring is a sensible answer.
-const heaviestRingKg = 60
-
-/**
- * "A base ring 1.6 kg heavier would hold (14 mm bar)." Empty where no ring of a sensible mass would.
- *
- * @param addedKg mass to add [kg]
- * @param sure    whether it is the mass for the cautious coefficients
- */
-export function ringAdvice(prepared: Prepared, addedKg: number | undefined, sure?: 'sure'): string {
-  if (addedKg === undefined || addedKg <= 0.005) return ''
-  const { words, input } = prepared
-  if (addedKg > heaviestRingKg) return ' No base ring of a sensible weight would hold it.'
-  const ring = baseRing(prepared)
-  const would = sure ? 'would make sure of it' : 'would hold'
-  const bar = ring && barFor(ring, addedKg, prepared)
-  const size = bar !== undefined && ring ? `, a ${nominal(words, bar)} bar,` : ''
-  return input.pot.frame
-    ? ` About ${words.with(addedKg, 'kg')} more in the base ring${size} ${would}.`
-    : ` About ${words.with(addedKg, 'kg')} of ballast on the base ${would}.`
+/** The water and the outlook that a heavier base has to hold in. */
+export interface Wanted {
+  readonly outlook: Exclude<Outlook, 'hopeful'>
+  readonly depthM: number
+  readonly currentMps: number
+  readonly bottom: Bottom
 }
 
-/** Next bar as sold that carries the ring's mass and the mass to add; undefined beyond the thickest. */
-function barFor(ring: Member, addedKg: number, { input }: Prepared): number | undefined {
-  const perM = barMassPerM(input.materials, ring.material, ring.diameterM * 1000)
-  const density = solidById(input.materials, ring.material)?.densityKgM3
-  if (perM === undefined || density === undefined) return undefined
-  const each = (perM * ring.pieceLengthM * ring.count + addedKg) / ring.count
-  const neededMm = ringBarDiameter(each, ring.pieceLengthM / Math.PI, density) * 1000
-  return barSizesMm.find((size) => size >= neededMm - 0.05)
+/**
+ * " A base ring of 14 mm bar, 1.6 kg heavier, would hold.": the next bar as sold that does, its own drag counted; a
+ * weight on the base where no bar does. Empty where the pot holds as it is.
+ *
+ * @param addedKg mass to add low on the pot as it is [kg]; undefined where none helps
+ */
+export function ringAdvice(prepared: Prepared, addedKg: number | undefined, wanted: Wanted): string {
+  if (addedKg === undefined || addedKg <= 0.005) return ''
+  const { words } = prepared
+  const would = wanted.outlook === 'cautious' ? 'would make sure of it' : 'would hold'
+  const bar = thickerRing(prepared.input.pot).variants.find(
+    ({ pot, to }) => ringGain(prepared, to) >= addedKg && holds(prepared, pot, wanted),
+  )
+  if (bar) {
+    const heavierKg = prepare({ ...prepared.input, pot: bar.pot }).mass.dryMassKg - prepared.mass.dryMassKg
+    return ` A base ring of ${nominal(words, bar.to)} bar, ${words.with(heavierKg, 'kg')} heavier, ${would}.`
+  }
+  if (addedKg > heaviestKg) return ' No weight that one would put on the base would hold it.'
+  return ` About ${words.with(addedKg, 'kg')} more ballast on the base ${would}.`
+}
+
+/** What the base ring gains by another bar [kg]. */
+function ringGain(prepared: Prepared, barMm: number): number {
+  const ring = baseRing(prepared)
+  const massOf = (mm: number) =>
+    (ring && barMassPerM(prepared.input.materials, ring.material, mm)) ?? Number.NaN
+  return ring ? (massOf(barMm) - massOf(ring.diameterM * 1000)) * ring.pieceLengthM * ring.count : Number.NaN
+}
+
+function holds(prepared: Prepared, pot: Pot, { outlook, depthM, currentMps, bottom }: Wanted): boolean {
+  const changed = prepare({ ...prepared.input, pot })
+  const { slideFactor, tipFactor } = standing(
+    standingIn(changed, outlook, depthM, currentMps, bottom),
+    'rough',
+  )
+  return Math.min(slideFactor, tipFactor) >= 1
 }

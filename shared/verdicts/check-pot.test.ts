@@ -131,22 +131,30 @@ describe('states', () => {
   test('what fails says at what current, and what ring would hold', () => {
     const [slide] = at(0.8).findings
     expect(slide?.what).toMatch(
-      /^Slides at 0\.[56]\d? m\/s; the strongest current here is 0\.8\. About .* kg more in the base ring, a \d+ mm bar, would hold\.$/,
+      /^Slides at 0\.[56]\d? m\/s; the strongest current here is 0\.8\. A base ring of \d+ mm bar, .* kg heavier, would hold\.$/,
     )
     expect(slide).toMatchObject({ part: 'base-ring', unit: 'm/s', standing: 'engineering', limit: 0.8 })
     expect(slide?.margin).toBeCloseTo(Number(slide?.actual) - 0.8, 9)
   })
-  test('the ring that was advised holds', () => {
-    const needed = Number(/a (\d+) mm bar/.exec(at(0.7).findings[0]?.what ?? '')?.[1])
-    const frame = (standard.frame ?? []).map((m) =>
-      m.role === 'base-ring' ? { ...m, barDiameterMm: needed + 2 } : m,
-    )
-    expect(slides({ ...standard, frame }).mid).toBeGreaterThan(0.7)
+  test('the ring that was advised holds, and the next thinner one does not', () => {
+    const needed = Number(/of (\d+) mm bar/.exec(at(0.7).findings[0]?.what ?? '')?.[1])
+    const withBar = (barDiameterMm: number) => ({
+      ...standard,
+      frame: (standard.frame ?? []).map((m) => (m.role === 'base-ring' ? { ...m, barDiameterMm } : m)),
+    })
+    expect(slides(withBar(needed)).mid).toBeGreaterThan(0.7)
+    expect(slides(withBar(needed - 2)).mid).toBeLessThan(0.7)
+  })
+  test('where no bar can be thickened, weight on the base is advised', () => {
+    const weighed = { ...standard, measuredMassKg: 7.5 }
+    const { findings } = check(weighed, { conditions: { ...channel, surfaceCurrentMps: 0.8 } }).verdicts
+      .holdsBottom
+    expect(findings[0]?.what).toMatch(/About .* kg more ballast on the base would hold\.$/)
   })
   test('sentences in the reader’s units', () => {
     const [slide] = check(standard, { units: 'imperial', conditions: { ...channel, surfaceCurrentMps: 0.8 } })
       .verdicts.holdsBottom.findings
-    expect(slide?.what).toMatch(/Slides at 1\.\d kn; .* lb more/)
+    expect(slide?.what).toMatch(/Slides at 1\.\d kn; .* lb heavier/)
   })
 })
 

@@ -1,4 +1,5 @@
 import { landing } from '@shared/design/plan-drag'
+import type { Outlook } from '@shared/physics/coefficients'
 import { gravity } from '@shared/physics/constants'
 import { criticalCurrents, type CriticalCurrents } from '@shared/physics/holding/critical-current'
 import { ringMassNeeded } from '@shared/physics/holding/ring-needed'
@@ -6,7 +7,7 @@ import { standing, type Standing } from '@shared/physics/holding/standing-pot'
 import type { Figure, Finding, Verdict } from '@shared/schema/check'
 import type { Bottom } from '@shared/schema/water'
 import type { Conditions } from '@shared/tides/conditions'
-import { baseRing, ringAdvice, ringDensity } from './base-ring'
+import { baseRing, ringAdvice, ringDensity, type Wanted } from './base-ring'
 import { depthsOver, dryingFinding } from './depths'
 import { cannotTell, isFiniteSpread, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
 import { forEachOutlook, standingIn, type Prepared } from './prepared'
@@ -43,16 +44,17 @@ export function holdsBottom(prepared: Prepared): Verdict {
       weight,
     )
   if (prepared.wetWeightN <= 0) return verdictOf([floatsAway(prepared)], weight)
-  const solved = forEachOutlook((outlook) =>
-    solvePot(prepared, outlook, worst, conditions.surfaceCurrentMps, conditions.bottom ?? 'sand'),
-  )
-  return verdictOf(findingsOf(prepared, conditions, solved), {
+  const place = { depthM: worst, currentMps: conditions.surfaceCurrentMps, bottom: conditions.bottom }
+  const solved = forEachOutlook((outlook) => solvePot(prepared, { outlook, ...place }))
+  return verdictOf(findingsOf(prepared, conditions, solved, place), {
     ...weight,
     ...figuresOf(conditions, solved),
   })
 }
 
-type Solved = Record<'cautious' | 'middle' | 'hopeful', SolvedPot>
+type Solved = Record<Outlook, SolvedPot>
+/** Where it is solved: of low and high water the worse, at the strongest current. */
+type Place = Omit<Wanted, 'outlook'>
 
 function missingFor({ input, mass, conditions, rope }: Prepared): string[] {
   const missing = [...mass.missing]
@@ -86,10 +88,7 @@ export function worstDepth(prepared: Prepared, conditions: Conditions, bottom: B
 
 function solvePot(
   prepared: Prepared,
-  outlook: 'cautious' | 'middle' | 'hopeful',
-  depthM: number,
-  currentMps: number,
-  bottom: Bottom,
+  { outlook, depthM, currentMps, bottom }: Place & { readonly outlook: Outlook },
 ): SolvedPot {
   const pot = standingIn(prepared, outlook, depthM, currentMps, bottom)
   const now = standing(pot, 'rough')
@@ -110,10 +109,10 @@ function figuresOf(conditions: Conditions, solved: Solved): Record<string, Figur
   }
 }
 
-function findingsOf(prepared: Prepared, conditions: Conditions, solved: Solved): Finding[] {
+function findingsOf(prepared: Prepared, conditions: Conditions, solved: Solved, place: Place): Finding[] {
   return [
-    movement(prepared, conditions, solved, 'slide'),
-    movement(prepared, conditions, solved, 'tip'),
+    movement(prepared, solved, place, 'slide'),
+    movement(prepared, solved, place, 'tip'),
     ...lineFailure(solved),
     ...landsBaseDown(prepared),
     ...dryingFinding(prepared, conditions),
@@ -127,9 +126,9 @@ const verbs = {
   tip: { rule: 'bottom:tips', does: 'Tips over', todo: 'tip over' },
 } as const
 
-function movement(prepared: Prepared, conditions: Conditions, solved: Solved, how: 'slide' | 'tip'): Finding {
+function movement(prepared: Prepared, solved: Solved, place: Place, how: 'slide' | 'tip'): Finding {
   const { words } = prepared
-  const worst = conditions.surfaceCurrentMps
+  const worst = place.currentMps
   const limit = spreadOf(solved, (pot) => pot.currents[how].currentMps)
   // The factor at the current itself decides; the critical current is only found to a tolerance.
   const stays = (pot: SolvedPot) => (how === 'slide' ? pot.standing.slideFactor : pot.standing.tipFactor) >= 1
@@ -140,9 +139,11 @@ function movement(prepared: Prepared, conditions: Conditions, solved: Solved, ho
   })
   const { rule, does, todo } = verbs[how]
   const here = `the strongest current here is ${words.bare(worst, 'm/s')}`
+  const advice = (outlook: Wanted['outlook']) =>
+    state === 'holds' ? '' : ringAdvice(prepared, solved[outlook].ringKg, { outlook, ...place })
   const sentence = {
-    fails: `${does} at ${words.with(limit.mid, 'm/s')}; ${here}.${ringAdvice(prepared, solved.middle.ringKg)}`,
-    close: `May ${todo} from ${words.with(limit.low, 'm/s')}, likely ${words.bare(limit.mid, 'm/s')}; ${here}.${ringAdvice(prepared, solved.cautious.ringKg, 'sure')}`,
+    fails: `${does} at ${words.with(limit.mid, 'm/s')}; ${here}.${advice('middle')}`,
+    close: `May ${todo} from ${words.with(limit.low, 'm/s')}, likely ${words.bare(limit.mid, 'm/s')}; ${here}.${advice('cautious')}`,
     holds: solved.middle.currents[how].beyond
       ? `Does not ${todo} in any current that was tried.`
       : `Does not ${todo} below ${words.with(limit.low, 'm/s')}; ${here}.`,

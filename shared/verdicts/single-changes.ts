@@ -1,5 +1,4 @@
 import type { Pot } from '@shared/schema/pot'
-import { barSizesMm } from './base-ring'
 
 /** A design with one thing changed. */
 export interface Variant {
@@ -17,6 +16,8 @@ export interface ChangeFamily {
   readonly variants: readonly Variant[]
 }
 
+/** Bars as they are sold [mm]. */
+export const barSizesMm = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32] as const
 const ropeSizesMm = [4, 5, 6, 8, 10, 12, 14, 16]
 const floatSizesMm = [100, 120, 150, 180, 200, 230, 250, 280, 300, 360, 400]
 const meshBarsMm = [20, 25, 30, 35, 40, 45, 50, 60, 75]

@@ -1,6 +1,6 @@
 import type { Finding, VerdictName } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
-import { barSizesMm } from '@shared/verdicts/base-ring'
+import { barSizesMm } from '@shared/verdicts/single-changes'
 import { withBaseRing } from '../ring-needed'
 import { failing, obstacle } from './acceptance'
 import { checkAt, type ProposeRequest } from './request'

@@ -1,7 +1,7 @@
 import { massProperties } from '@shared/design/mass-properties'
 import type { Verdict, VerdictName } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
-import { barSizesMm } from '@shared/verdicts/base-ring'
+import { barSizesMm } from '@shared/verdicts/single-changes'
 import { floatShows } from '@shared/verdicts/float-shows'
 import { holdsBottom } from '@shared/verdicts/holds-bottom'
 import { prepare, type Prepared } from '@shared/verdicts/prepared'

@@ -10,7 +10,7 @@ import { holdFactors, largestFactor, type Hold } from './factors'
 import type { FlowBody } from './flow-body'
 import { plainSlideCurrent, plainTipCurrent } from './plain-current'
 import { potDrag, type PotFlow } from './pot-drag'
-import { ringBarDiameter, ringMassNeeded } from './ring-needed'
+import { ringMassNeeded } from './ring-needed'
 import { standing, type StandingPot } from './standing-pot'
 
 const middle = coefficientSet(defaultCoefficients, 'middle')
@@ -203,12 +203,6 @@ describe('ring needed', () => {
     expect(needed({ friction: 0 })).toBeUndefined()
     expect(needed({ edgeArmM: 0 })).toBeUndefined()
     expect(ringMassNeeded(hold, 1, 900, 1025, 9.81)).toBeUndefined()
-  })
-  test('bar of a ring of a given mass', () => {
-    const mass = ((Math.PI * 0.01 ** 2) / 4) * Math.PI * 0.9 * 7850
-    expect(ringBarDiameter(mass, 0.9, 7850)).toBeCloseTo(0.01, 12)
-    expect(() => ringBarDiameter(1, 0, 7850)).toThrow(RangeError)
-    expect(() => ringBarDiameter(1, 0.9, 0)).toThrow(RangeError)
   })
 })
 

@@ -44,21 +44,3 @@ export function ringMassNeeded(
     governedBy: slideWeight >= tipWeight ? 'sliding' : 'tipping',
   }
 }
-
-/**
- * Bar diameter of a ring of a given mass.
- *
- * m = ρ (π d²/4) π D, so d = √(4m/(π² ρ D))
- *
- * @param massKg        mass of the ring [kg], at least 0
- * @param ringDiameterM mean diameter of the ring D [m], > 0; for another outline, its length over π
- * @param density       density of the bar [kg/m³], > 0
- * @returns bar diameter [m]
- * @throws {RangeError} ring diameter or density not positive
- * @source mass of round bar, EN 10060
- */
-export function ringBarDiameter(massKg: number, ringDiameterM: number, density: number): number {
-  if (!(ringDiameterM > 0 && density > 0))
-    throw new RangeError(`ringBarDiameter: ring ${ringDiameterM} m, density ${density} kg/m3`)
-  return Math.sqrt((4 * massKg) / (Math.PI ** 2 * density * ringDiameterM))
-}

@@ -149,7 +149,7 @@ export const shelfWords = {
   open: 'Shelf',
   title: 'Shelf of designs',
   saved: 'Saved designs',
-  none: 'No design saved yet. Start from one of the shapes below, or bring one in from a file.',
+  none: 'No design saved yet. Start from one of the shapes beside this, or bring one in from a file.',
   start: 'Start a new one from',
   copyOf: (name: string) => `${name}, copy`,
   copy: 'Copy',
