@@ -50,7 +50,7 @@ export class BackupService {
       packs: [...(await packs.all()).packs].map(([region, pack]) => ({ ...pack, region })),
       materials: materials.current,
       settings: settings.current,
-      journal: (await journal.load()).events,
+      journal: [...(await journal.load()).events],
     }
   }
 

@@ -5,7 +5,11 @@ import { ok } from '@shared/units/result'
 
 export function journalHandlers(journal: Journal): Handlers<Subject<'journal'>> {
   return {
-    'journal:list': () => asResult(async () => ok(await journal.load())),
+    'journal:list': () =>
+      asResult(async () => {
+        const { events, problems } = await journal.load()
+        return ok({ events: [...events], problems })
+      }),
     'journal:append': ({ events }) =>
       asResult(async () => {
         const added = await journal.append(events)

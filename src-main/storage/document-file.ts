@@ -68,8 +68,12 @@ export function parseJson(text: string): Record<string, unknown> | undefined {
 }
 
 export async function readIfThere(path: string): Promise<string | undefined> {
+  return (await bytesIfThere(path))?.toString('utf8')
+}
+
+export async function bytesIfThere(path: string): Promise<Buffer | undefined> {
   try {
-    return await readFile(path, 'utf8')
+    return await readFile(path)
   } catch (thrown) {
     if (isMissing(thrown)) return undefined
     throw thrown

@@ -3,9 +3,8 @@ import { once } from 'node:events'
 import { readFile, readdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
-import { fileURLToPath } from 'node:url'
-import { build } from 'vite'
 import { describe, expect, test } from 'vitest'
+import { builtProgram, sourceOf } from './built-program'
 import { realDisk, type Disk, writeDurably } from './durable-write'
 import { failing } from './failing-disk'
 import { diskError } from './storage-fault'
@@ -84,7 +83,12 @@ describe('writing durably', () => {
   test('a process killed while it writes leaves the old file or a new one, whole', async () => {
     const path = join(folder(), 'file.json')
     await writeFile(path, JSON.stringify({ turn: -1, filler: '' }))
-    const writer = await builtWriter(folder())
+    const writer = await builtProgram(
+      folder(),
+      `import { writeDurably } from ${sourceOf('./durable-write.ts')}
+       const [, , path = ''] = process.argv
+       for (let turn = 0; ; turn++) await writeDurably(path, JSON.stringify({ turn, filler: 'x'.repeat(200_000) }))`,
+    )
     let last = -1
     for (let round = 0; round < 6; round++) {
       const child = spawn(process.execPath, [writer, path], { stdio: 'ignore' })
@@ -98,25 +102,3 @@ describe('writing durably', () => {
     expect(last).toBeGreaterThan(0)
   })
 })
-
-/** A program that writes one file again and again, made from the source under test. */
-async function builtWriter(folder: string): Promise<string> {
-  const entry = join(folder, 'writer.ts')
-  const source = fileURLToPath(new URL('./durable-write.ts', import.meta.url))
-  await writeFile(
-    entry,
-    `import { writeDurably } from ${JSON.stringify(source)}
-     const [, , path = ''] = process.argv
-     for (let turn = 0; ; turn++) await writeDurably(path, JSON.stringify({ turn, filler: 'x'.repeat(200_000) }))`,
-  )
-  await build({
-    configFile: false,
-    logLevel: 'silent',
-    build: {
-      ssr: entry,
-      outDir: join(folder, 'built'),
-      rolldownOptions: { output: { entryFileNames: 'writer.mjs' } },
-    },
-  })
-  return join(folder, 'built', 'writer.mjs')
-}

@@ -56,8 +56,8 @@ async function renamePatiently(from: string, to: string, disk: Disk): Promise<vo
   await disk.rename(from, to)
 }
 
-/** Makes a rename itself survive a power cut. Windows cannot open a folder, and does not need it. */
-async function syncFolder(folder: string, disk: Disk): Promise<void> {
+/** Makes a new name in a folder survive a power cut. Windows cannot open a folder, and does not need it. */
+export async function syncFolder(folder: string, disk: Disk): Promise<void> {
   if (process.platform === 'win32') return
   const handle = await disk.open(folder, 'r')
   try {

@@ -4,8 +4,16 @@ import { type Disk, realDisk } from './durable-write'
 
 const fault = (code: string) => Object.assign(new Error(`${code}: made to fail`), { code })
 
-/** The real disk, except that writing and syncing fail with a code, and the first renames with one each. */
-export function failing(faults: { write?: string; sync?: string; rename?: readonly string[] }): Disk {
+/** A disk fills up in the middle of what is written: half of it is there. */
+const half = (content: unknown) =>
+  typeof content === 'string' ? content.slice(0, content.length / 2) : 
+
+/** The real disk, except that writing and syncing fail with a code, and the first renames with one each where it is named. */
+export function failing(faults: {
+  write?: string
+  sync?: string
+  rename?: readonly (string | undefined)[]
+}): Disk {
   const renames = [...(faults.rename ?? [])]
   return {
     ...realDisk,
@@ -13,8 +21,12 @@ export function failing(faults: { write?: string; sync?: string; rename?: readon
       const handle = await realDisk.open(path, flags)
       const { write, sync } = faults
       if (write !== undefined) {
-        handle.writeFile = () => Promise.reject(fault(write))
-        handle.appendFile = () => Promise.reject(fault(write))
+        const fillUp = async (content: unknown) => {
+          await handle.write(half(content))
+          throw fault(write)
+        }
+        handle.writeFile = fillUp
+        handle.appendFile = fillUp
       }
       if (sync !== undefined) handle.sync = () => Promise.reject(fault(sync))
       return handle

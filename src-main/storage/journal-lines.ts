@@ -17,29 +17,23 @@ export interface JournalLines {
 }
 
 /**
- * Reads the text of one journal file. A last line without its end was never acknowledged to anyone: if it is not
- * whole it is torn off. Any other line that cannot be read stops the reading; what came before is returned.
+ * Reads one journal file. A last line without its end was never acknowledged to anyone: if it is not whole it is
+ * torn off. Any other line that cannot be read stops the reading; what came before is returned.
  */
-export function readJournalLines(text: string): JournalLines {
+export function readJournalLines(file: Buffer): JournalLines {
   const events: JournalEvent[] = []
-  const end = text.lastIndexOf('\n') + 1
-  const wholeBytes = Buffer.byteLength(text.slice(0, end))
-  const lines = text.slice(0, end).split('\n').slice(0, -1)
+  const wholeBytes = file.lastIndexOf('\n') + 1
+  const lines = wholeBytes === 0 ? [] : file.toString('utf8', 0, wholeBytes - 1).split('\n')
   for (const [index, line] of lines.entries()) {
     const read = readLine(line)
     if ('event' in read) events.push(read.event)
     else return { events, wholeBytes, tail: 'none', bad: { line: index + 1, ...read } }
   }
-  const rest = text.slice(end)
-  if (rest === '') return { events, wholeBytes, tail: 'none', bad: undefined }
-  const last = readLine(rest)
+  if (wholeBytes === file.length) return { events, wholeBytes, tail: 'none', bad: undefined }
+  const last = readLine(file.toString('utf8', wholeBytes))
   if (!('event' in last)) return { events, wholeBytes, tail: 'torn', bad: undefined }
-  return {
-    events: [...events, last.event],
-    wholeBytes: Buffer.byteLength(text),
-    tail: 'unended',
-    bad: undefined,
-  }
+  events.push(last.event)
+  return { events, wholeBytes: file.length, tail: 'unended', bad: undefined }
 }
 
 function readLine(line: string): { event: JournalEvent } | { message: string; newer: boolean } {

@@ -1,7 +1,8 @@
-import { appendFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
+import { appendFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import type { EventDraft } from '@shared/schema/journal'
+import { ok } from '@shared/units/result'
 import { failing } from './failing-disk'
 import { Journal } from './journal'
 import { readJournalLines } from './journal-lines'
@@ -52,6 +53,16 @@ describe('adding', () => {
     expect(events.map(({ seq }) => seq)).toEqual(Array.from({ length: 20 }, (_, index) => index + 1))
   })
 
+  test('the list that was read is the same one, longer, until another machine adds to it', async () => {
+    const journal = await written('shed', 1)
+    const { events } = await journal.load()
+    await journal.append([clean])
+    expect((await journal.load()).events).toBe(events)
+    expect(events).toHaveLength(2)
+    await written('office', 1)
+    expect((await journal.load()).events).toHaveLength(3)
+  })
+
   test('writes to the file of its own machine alone', async () => {
     await written('shed')
     await written('office')
@@ -71,14 +82,14 @@ describe('adding', () => {
 })
 
 describe('a torn last line', () => {
-  test('cut at every byte: what was acknowledged stays, the next event follows on', async () => {
-    await written('shed', 2)
+  test('cut at every byte of the last three lines: whole lines stay, the next event follows on', async () => {
+    await written('shed', 4)
     const whole = await readFile(path('shed.jsonl'))
-    const last = whole.lastIndexOf(0x0a, whole.length - 2) + 1
-    for (let length = last; length <= whole.length; length++) {
+    const ends = [...whole.keys()].filter((index) => whole[index] === 0x0a)
+    for (let length = (ends[0] ?? 0) + 1; length <= whole.length; length++) {
       await writeFile(path('shed.jsonl'), whole.subarray(0, length))
-      // The line is whole once nothing but its end is missing.
-      const kept = length >= whole.length - 1 ? 2 : 1
+      // A line is whole once nothing but its end is missing.
+      const kept = ends.filter((end) => length >= end).length
       const journal = journalOf()
       expect((await journal.load()).events).toHaveLength(kept)
       expect(await journal.append([clean])).toMatchObject({ value: [{ seq: kept + 1 }] })
@@ -143,6 +154,40 @@ describe('a bad line before the end', () => {
   })
 })
 
+describe('a rename that fails', () => {
+  test('putting bad lines aside leaves the file as it was, and nothing is lost', async () => {
+    await written()
+    await appendFile(path('shed.jsonl'), 'broken\n')
+    const text = await readFile(path('shed.jsonl'), 'utf8')
+    // The first rename is of the file for the bad lines, the second of the journal itself.
+    for (const renames of [['EIO'], [undefined, 'EIO']]) {
+      const journal = journalOf('shed', { disk: failing({ rename: renames }) })
+      expect(await asResult(() => journal.setBadLinesAside())).toMatchObject({ error: { code: 'storage' } })
+      expect(await readFile(path('shed.jsonl'), 'utf8')).toBe(text)
+      expect((await journal.load()).events).toHaveLength(3)
+    }
+    expect(await journalOf().setBadLinesAside()).toEqual({ ok: true, value: { setAside: 1 } })
+  })
+
+  test('taking events in from a backup leaves none of them', async () => {
+    const { events } = await (await written('office')).load()
+    await rm(path('office.jsonl'))
+    const journal = journalOf('shed', { disk: failing({ rename: ['EIO'] }) })
+    expect(await asResult(async () => ok(await journal.absorb(events)))).toMatchObject({
+      error: { code: 'storage' },
+    })
+    expect((await journal.load()).events).toEqual([])
+    expect(await readdir(join(data(), 'journal'))).toEqual([])
+    expect(await journalOf().absorb(events)).toBe(3)
+  })
+
+  test('adding needs none', async () => {
+    const journal = journalOf('shed', { disk: failing({ rename: Array(10).fill('EIO') }) })
+    expect(await journal.append([clean])).toMatchObject({ ok: true })
+    expect((await journalOf().load()).events).toHaveLength(1)
+  })
+})
+
 describe('taking events in from a backup', () => {
   test('adds those that are missing once, and numbers go on after them', async () => {
     const journal = await written('shed', 3)
@@ -168,5 +213,10 @@ test('no file, an empty one and an empty text hold no events', async () => {
   await mkdir(join(data(), 'journal'))
   await writeFile(path('shed.jsonl'), '')
   expect(await journalOf().load()).toEqual({ events: [], problems: [] })
-  expect(readJournalLines('')).toEqual({ events: [], wholeBytes: 0, tail: 'none', bad: undefined })
+  expect(readJournalLines(Buffer.alloc(0))).toEqual({
+    events: [],
+    wholeBytes: 0,
+    tail: 'none',
+    bad: undefined,
+  })
 })

@@ -1,9 +1,9 @@
-import { mkdir, stat, truncate } from 'node:fs/promises'
+import { stat, truncate } from 'node:fs/promises'
 import { join } from 'node:path'
 import { err, ok, type AppError, type Result } from '@shared/units/result'
 import { type EventDraft, type JournalEvent } from '@shared/schema/journal'
-import { readIfThere } from './document-file'
-import { type Disk, realDisk, writeDurably } from './durable-write'
+import { bytesIfThere } from './document-file'
+import { type Disk, realDisk, syncFolder, writeDurably } from './durable-write'
 import { namesIn } from './folder-reader'
 import { type BadLine, type JournalLines, readJournalLines } from './journal-lines'
 import { SerialQueue } from './serial-queue'
@@ -27,6 +27,14 @@ export interface JournalProblem {
   readonly message: string
 }
 
+/** Every file read: its lines by name, and what they come to. */
+interface WholeJournal {
+  readonly files: ReadonlyMap<string, JournalLines>
+  readonly events: JournalEvent[]
+  /** The last number this machine gave out; some may stand in copies and in files taken from a backup. */
+  readonly lastSeq: number
+}
+
 const suffix = '.jsonl'
 
 /**
@@ -35,23 +43,25 @@ const suffix = '.jsonl'
  */
 export class Journal {
   readonly #folder: string
+  readonly #disk: Disk
   readonly #queue = new SerialQueue()
   readonly #known = new Map<string, { signature: string; lines: JournalLines }>()
+  #whole: WholeJournal | undefined
 
   constructor(readonly options: JournalOptions) {
     this.#folder = join(options.dataFolder, 'journal')
+    this.#disk = options.disk ?? realDisk
   }
 
-  /** The events of every machine, in no particular order, and the files that stopped the reading. */
-  async load(): Promise<{ events: JournalEvent[]; problems: JournalProblem[] }> {
-    const events: JournalEvent[] = []
-    const problems: JournalProblem[] = []
-    for (const fileName of await this.#fileNames()) {
-      const lines = await this.#lines(fileName)
-      for (const event of lines.events) events.push(event)
-      if (lines.bad)
-        problems.push({ file: fileName, line: lines.bad.line, message: problemMessage(fileName, lines.bad) })
-    }
+  /**
+   * The events of every machine, in no particular order, and the files that stopped the reading. The list of
+   * events is the same one as before, longer by what was added here since, unless a file changed by another hand.
+   */
+  async load(): Promise<{ events: readonly JournalEvent[]; problems: JournalProblem[] }> {
+    const { files, events } = await this.#queue.run(() => this.#read())
+    const problems = [...files].flatMap(([file, { bad }]) =>
+      bad ? [{ file, line: bad.line, message: problemMessage(file, bad) }] : [],
+    )
     return { events, problems }
   }
 
@@ -59,15 +69,15 @@ export class Journal {
   append(drafts: readonly EventDraft[]): Promise<Result<JournalEvent[]>> {
     return this.#queue.run(async () => {
       const { machine, now, newId } = this.options
-      const lines = await this.#lines(this.#ownFile)
+      const whole = await this.#read()
+      const lines = whole.files.get(this.#ownFile) ?? readJournalLines(Buffer.alloc(0))
       if (lines.bad) return err(unreadable(this.#ownFile, lines.bad))
-      const lastSeq = await this.#lastSeq()
       const events = drafts.map((draft, index) => ({
         ...draft,
         version: 1 as const,
         id: newId(),
         machine,
-        seq: lastSeq + 1 + index,
+        seq: whole.lastSeq + 1 + index,
         at: draft.at ?? now().toISOString(),
       })) as JournalEvent[]
       await this.#write(lines, events)
@@ -78,11 +88,11 @@ export class Journal {
   /** Takes in events from a backup that are not here, in a file of their own; returns how many. */
   absorb(events: readonly JournalEvent[]): Promise<number> {
     return this.#queue.run(async () => {
-      const known = new Set((await this.load()).events.map(({ id }) => id))
+      const known = new Set((await this.#read()).events.map(({ id }) => id))
       const missing = events.filter(({ id }) => !known.has(id))
       if (missing.length === 0) return 0
       const fileName = `restored-${timeStamp(this.options.now())}${suffix}`
-      await writeDurably(join(this.#folder, fileName), linesOf(missing), this.options.disk)
+      await writeDurably(join(this.#folder, fileName), linesOf(missing), this.#disk)
       await this.options.onWritten(fileName)
       return missing.length
     })
@@ -96,9 +106,10 @@ export class Journal {
     return this.#queue.run(async () => {
       const { machine, now } = this.options
       const path = join(this.#folder, this.#ownFile)
-      let text = (await readIfThere(path)) ?? ''
+      let text = ((await bytesIfThere(path)) ?? Buffer.alloc(0)).toString('utf8')
       const bad: string[] = []
-      for (let lines = readJournalLines(text); lines.bad; lines = readJournalLines(text)) {
+      const read = () => readJournalLines(Buffer.from(text))
+      for (let lines = read(); lines.bad; lines = read()) {
         if (lines.bad.newer) return err(unreadable(this.#ownFile, lines.bad))
         const all = text.split('\n')
         bad.push(...all.splice(lines.bad.line - 1, 1))
@@ -108,47 +119,72 @@ export class Journal {
       await writeDurably(
         join(this.#folder, `${machine}.bad-${timeStamp(now())}${suffix}`),
         `${bad.join('\n')}\n`,
+        this.#disk,
       )
-      await writeDurably(path, text)
+      await writeDurably(path, text, this.#disk)
       await this.options.onWritten(this.#ownFile)
       return ok({ setAside: bad.length })
     })
   }
 
   async #write(lines: JournalLines, events: readonly JournalEvent[]): Promise<void> {
-    await mkdir(this.#folder, { recursive: true })
+    await this.#disk.mkdir(this.#folder, { recursive: true })
     const path = join(this.#folder, this.#ownFile)
-    if (lines.tail === 'torn') await truncate(path, lines.wholeBytes)
     const text = (lines.tail === 'unended' ? '\n' : '') + linesOf(events)
-    const file = await (this.options.disk ?? realDisk).open(path, 'a')
+    // By its name: Windows does not shorten a file that was opened to be added to.
+    if (lines.tail === 'torn') await truncate(path, lines.wholeBytes)
+    const file = await this.#disk.open(path, 'a')
     try {
       await file.appendFile(text, 'utf8')
       await file.sync()
+      if (lines.wholeBytes === 0) await syncFolder(this.#folder, this.#disk)
     } catch (thrown) {
       // Half a line may be there; take it off so that nothing unacknowledged is read back.
-      await file.truncate(lines.wholeBytes).catch(() => undefined)
+      await truncate(path, lines.wholeBytes).catch(() => undefined)
       throw thrown
     } finally {
       await file.close()
     }
-    // Kept as read, so that a long log is not read again for every event.
-    const grown = {
-      events: [...lines.events, ...events],
-      wholeBytes: lines.wholeBytes + Buffer.byteLength(text),
-      tail: 'none' as const,
-      bad: undefined,
-    }
-    this.#known.set(this.#ownFile, { signature: await signatureOf(path), lines: grown })
+    await this.#grow(lines, events, Buffer.byteLength(text))
     await this.options.onWritten(this.#ownFile)
   }
 
-  /** The last number this machine gave out; some may stand in copies and in files taken from a backup. */
-  async #lastSeq(): Promise<number> {
-    const { events } = await this.load()
-    return events.reduce(
-      (last, { machine, seq }) => (machine === this.options.machine ? Math.max(last, seq) : last),
-      0,
+  /** Keeps what was written as if it had been read, so that a long log is not read again for every event. */
+  async #grow(lines: JournalLines, events: readonly JournalEvent[], bytes: number): Promise<void> {
+    lines.events.push(...events)
+    const grown = {
+      ...{ events: lines.events, wholeBytes: lines.wholeBytes + bytes },
+      ...{ tail: 'none' as const, bad: undefined },
+    }
+    const signature = await signatureOf(join(this.#folder, this.#ownFile))
+    this.#known.set(this.#ownFile, { signature, lines: grown })
+    const whole = this.#whole
+    if (!whole) return
+    whole.events.push(...events)
+    const files = new Map(whole.files).set(this.#ownFile, grown)
+    this.#whole = { files, events: whole.events, lastSeq: whole.lastSeq + events.length }
+  }
+
+  /** Every file, put together again only where one changed since. */
+  async #read(): Promise<WholeJournal> {
+    const names = await this.#fileNames()
+    const files = new Map<string, JournalLines>()
+    for (const name of names) files.set(name, await this.#lines(name))
+    const before = this.#whole?.files
+    if (
+      this.#whole &&
+      before?.size === files.size &&
+      names.every((name) => before.get(name) === files.get(name))
     )
+      return this.#whole
+    const events: JournalEvent[] = []
+    let lastSeq = 0
+    for (const lines of files.values())
+      for (const event of lines.events) {
+        events.push(event)
+        if (event.machine === this.options.machine && event.seq > lastSeq) lastSeq = event.seq
+      }
+    return (this.#whole = { files, events, lastSeq })
   }
 
   /** The lines of one file, read again only where it changed since. */
@@ -157,7 +193,7 @@ export class Journal {
     const signature = await signatureOf(path)
     const known = this.#known.get(fileName)
     if (known?.signature === signature) return known.lines
-    const lines = readJournalLines((await readIfThere(path)) ?? '')
+    const lines = readJournalLines((await bytesIfThere(path)) ?? Buffer.alloc(0))
     this.#known.set(fileName, { signature, lines })
     return lines
   }

@@ -1,0 +1,27 @@
+import { writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { build } from 'vite'
+import { aliases } from '../../.config/aliases'
+
+/** Test support: the path of a source beside the tests, as a program made for a test imports it. */
+export const sourceOf = (name: string) => JSON.stringify(fileURLToPath(new URL(name, import.meta.url)))
+
+/** Test support: makes a program of its own from a text that imports the sources under test, to be run and killed. */
+export async function builtProgram(folder: string, text: string): Promise<string> {
+  const entry = join(folder, 'program.ts')
+  await writeFile(entry, text)
+  await build({
+    configFile: false,
+    logLevel: 'silent',
+    resolve: { alias: aliases },
+    // One file, so that it starts at once.
+    ssr: { noExternal: true },
+    build: {
+      ssr: entry,
+      outDir: join(folder, 'built'),
+      rolldownOptions: { output: { entryFileNames: 'program.mjs' } },
+    },
+  })
+  return join(folder, 'built', 'program.mjs')
+}
