@@ -5,10 +5,9 @@ import { type Disk, realDisk } from './durable-write'
 const fault = (code: string) => Object.assign(new Error(`${code}: made to fail`), { code })
 
 /** A disk fills up in the middle of what is written: half of it is there. */
-const half = (content: unknown) =>
-  typeof content === 'string' ? content.slice(0, content.length / 2) : 
+const half = (content: unknown) => (typeof content === 'string' ? content.slice(0, content.length / 2) : '')
 
-/** The real disk, except that writing and syncing fail with a code, and the first renames with one each where it is named. */
+/** The real disk, except that writing and syncing fail with a code, and renames in turn with one each where named. */
 export function failing(faults: {
   write?: string
   sync?: string
