@@ -4,12 +4,14 @@ const WAIT_MS = 600
 export class Autosave {
   state = $state<'clean' | 'waiting' | 'failed'>('clean')
   #timer: ReturnType<typeof setTimeout> | undefined
+  #touches = 0
   #running: Promise<void> = Promise.resolve()
 
   /** @param save writes what has changed and says whether it could */
   constructor(private readonly save: () => Promise<boolean>) {}
 
   touch(): void {
+    this.#touches += 1
     this.state = 'waiting'
     clearTimeout(this.#timer)
     this.#timer = setTimeout(() => void this.flush(), WAIT_MS)
@@ -20,9 +22,11 @@ export class Autosave {
     clearTimeout(this.#timer)
     this.#running = this.#running.then(async () => {
       if (this.state === 'clean') return
-      const touched = (this.state = 'waiting')
+      this.state = 'waiting'
+      const touches = this.#touches
       const saved = await this.save()
-      if (this.state === touched) this.state = saved ? 'clean' : 'failed'
+      // What changed while the disk was busy is still to be saved.
+      if (this.#touches === touches) this.state = saved ? 'clean' : 'failed'
     })
     return this.#running
   }
