@@ -9,8 +9,8 @@ import { materials } from '@renderer/state/materials.svelte'
 import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
 import { settings } from '@renderer/state/settings.svelte'
+import { saveOpenWork } from '@renderer/state/save-open-work'
 import { shelf, waters } from '@renderer/state/shelf'
-import { waterDesk } from '@renderer/state/water-desk.svelte'
 import { commands } from '@renderer/ui/commands.svelte'
 import { notices } from '@renderer/ui/notices.svelte'
 
@@ -27,14 +27,14 @@ export async function startUp(): Promise<void> {
   bench.resume()
   if (location.hash === '' && settings.current.place) route.go(settings.current.place)
   onHostNotice((notice) => void heed(notice))
-  addEventListener('blur', () => void bench.autosave.flush())
-  addEventListener('pagehide', () => void bench.autosave.flush())
+  addEventListener('blur', () => void saveOpenWork())
+  addEventListener('pagehide', () => void saveOpenWork())
 }
 
 async function heed(notice: Notice): Promise<void> {
   switch (notice.kind) {
     case 'closing':
-      await Promise.all([bench.autosave.flush(), waterDesk.autosave.flush()])
+      await saveOpenWork()
       await bridge('app:flushed', {})
       return
     case 'command':
@@ -52,8 +52,10 @@ async function heed(notice: Notice): Promise<void> {
 }
 
 async function reread(subject: Extract<Notice, { kind: 'changed' }>['subject']): Promise<void> {
-  if (subject === 'pots') await shelf.load()
-  else if (subject === 'waters') await waters.load()
+  if (subject === 'pots') {
+    await shelf.load()
+    bench.catchUp()
+  } else if (subject === 'waters') await waters.load()
   else if (subject === 'packs') await packs.load()
   else if (subject === 'materials') await materials.load()
   else if (subject === 'settings') await settings.load()

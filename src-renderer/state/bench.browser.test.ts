@@ -1,4 +1,5 @@
 import { starterPots } from '@shared/design/starter-pots'
+import type { Pot } from '@shared/schema/pot'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { BenchState } from './bench.svelte'
 import { memoryBridge } from './memory-bridge'
@@ -72,6 +73,63 @@ test('a design changed elsewhere meanwhile is kept beside this one', async () =>
     'Theirs',
   ])
   expect(bench.pot.name).toBe('Mine again (from this bench)')
+})
+
+/** Another window or machine saves a design over the revision it found. */
+async function savedElsewhere(pot: Pot): Promise<void> {
+  await window.bridge?.('pots:save', { document: pot, revision: shelf.find(pot.id)?.revision })
+}
+
+test('a design changed elsewhere is kept beside this one though the shelf was read again', async () => {
+  const bench = new BenchState('2026-12-05')
+  bench.changePot({ name: 'Mine' }, 'name')
+  await bench.autosave.flush()
+  bench.changePot({ catchKg: 9 }, 'catchKg')
+  await savedElsewhere({ ...bench.pot, name: 'Theirs', catchKg: 4 })
+  await shelf.load()
+  bench.catchUp()
+  await bench.autosave.flush()
+  const kept = shelf.items.map(({ document: { name, catchKg } }) => [name, catchKg])
+  expect(kept).toContainEqual(['Theirs', 4])
+  expect(kept).toContainEqual(['Mine (from this bench)', 9])
+  expect(bench.pot.name).toBe('Mine (from this bench)')
+})
+
+test('a design changed elsewhere and not here lies on the bench as it is now', async () => {
+  const bench = new BenchState('2026-12-05')
+  bench.changePot({ name: 'Mine' }, 'name')
+  await bench.autosave.flush()
+  await savedElsewhere({ ...bench.pot, name: 'Theirs' })
+  await shelf.load()
+  bench.catchUp()
+  expect(bench.pot.name).toBe('Theirs')
+
+  bench.changePot({ catchKg: 7 }, 'catchKg')
+  await bench.autosave.flush()
+  expect(shelf.items.map(({ document: { name, catchKg } }) => [name, catchKg])).toEqual([['Theirs', 7]])
+})
+
+test('what the disk refused comes back by undo after another design was opened', async () => {
+  const bench = new BenchState('2026-12-05')
+  bench.changePot({ name: 'First' }, 'name')
+  await bench.autosave.flush()
+  const second = { ...bench.pot, id: 'second', name: 'Second' }
+  await shelf.save(second)
+
+  const disk = window.bridge
+  window.bridge = () =>
+    Promise.resolve({ ok: false, error: { code: 'storage', message: 'The disk is full.' } })
+  bench.changePot({ catchKg: 9 }, 'catchKg')
+  await bench.open(second)
+  expect(bench.pot.name).toBe('Second')
+
+  if (disk) window.bridge = disk
+  bench.undo()
+  await bench.autosave.flush()
+  expect(shelf.items.map(({ document: { name, catchKg } }) => [name, catchKg === 9])).toEqual([
+    ['Second', false],
+    ['First', true],
+  ])
 })
 
 test('every starting shape can be put on the bench and saved', async () => {

@@ -8,6 +8,7 @@ import { notices } from '@renderer/ui/notices.svelte'
 import { Autosave } from './autosave.svelte'
 import { firstSetup, firstTrip, typedWater, type Sheet, type WaterSetup } from './bench-sheet'
 import { checkSheet } from './check-sheet'
+import type { Stored } from './document-shelf.svelte'
 import { firstPot, freshId } from './fresh-pot'
 import { History } from './history.svelte'
 import { settings } from './settings.svelte'
@@ -36,6 +37,8 @@ export class BenchState {
   #dimensionTimer: ReturnType<typeof setTimeout> | undefined
   #savedPot: Pot | undefined
   #savedSheet: Sheet | undefined
+  /** By design, the revision that its changes here were made from; another one on the shelf is somebody else's. */
+  #bases: Readonly<Record<string, string>> = {}
 
   constructor(day: string) {
     this.history = new History({ pot: firstPot(), trip: firstTrip(day), setup: firstSetup })
@@ -107,14 +110,26 @@ export class BenchState {
     this.#moved()
   }
 
-  /** Puts a saved design on the bench. What was on it is saved first. */
+  /** Puts a design on the bench. What was on it is saved first; where it cannot be, undo brings it back. */
   async open(pot: Pot): Promise<void> {
     await this.autosave.flush()
-    this.#savedPot = pot
-    this.history.restart({ ...this.sheet, pot })
-    this.#savedSheet = this.sheet
+    const next = { ...this.sheet, pot: this.#asKept(pot) }
+    if (this.autosave.state === 'clean') this.history.restart(next)
+    else this.history.push(next, 'open')
+    this.#savedPot = next.pot
+    this.#savedSheet = next
     this.#settle()
     void settings.set({ currentPot: pot.id })
+  }
+
+  /** After the shelf was read again: a design that was changed elsewhere, and not here, lies there as it is now. */
+  catchUp(): void {
+    const kept = shelf.find(this.pot.id)
+    if (!kept || this.pot !== this.#savedPot || kept.revision === this.#bases[this.pot.id]) return
+    this.#savedPot = this.#asKept(this.pot)
+    this.history.restart({ ...this.sheet, pot: this.#savedPot })
+    this.#settle()
+    notices.say(w.changedElsewhere(this.pot.name))
   }
 
   /** After the design on the bench was taken off the shelf: the next one comes up, or a fresh start. */
@@ -128,7 +143,7 @@ export class BenchState {
     const { trip, benchWater, currentPot, currentWater } = settings.current
     const saved = shelf.find(currentPot) ?? shelf.sorted[0]
     const sheet: Sheet = {
-      pot: saved?.document ?? this.pot,
+      pot: this.#asKept(saved?.document ?? this.pot),
       trip: trip ? { ...trip, date: this.trip.date } : this.trip,
       setup: { typed: benchWater ?? firstSetup.typed, chosen: waters.find(currentWater)?.document.id },
     }
@@ -159,23 +174,42 @@ export class BenchState {
     this.#settled = this.history.current
   }
 
+  /** A design as it stands on the shelf, whose revision what is done to it from now on starts from. */
+  #asKept(pot: Pot): Pot {
+    const kept = shelf.find(pot.id)
+    if (kept) this.#startFrom(kept)
+    return kept?.document ?? pot
+  }
+
+  #startFrom({ document, revision }: Stored<Pot>): void {
+    this.#bases = { ...this.#bases, [document.id]: revision }
+  }
+
   async #save(): Promise<boolean> {
-    const sheet = this.sheet
-    if (sheet.trip !== this.#savedSheet?.trip || sheet.setup !== this.#savedSheet.setup) {
-      const { chosen, typed } = sheet.setup
-      const left = { trip: sheet.trip, benchWater: typed, currentPot: sheet.pot.id }
-      await (chosen === undefined
-        ? settings.set(left, ['currentWater'])
-        : settings.set({ ...left, currentWater: chosen }))
-      this.#savedSheet = sheet
-    }
-    return sheet.pot === this.#savedPot || this.#savePot(sheet.pot)
+    const { sheet } = this
+    const left = await this.#saveStrip(sheet)
+    return (sheet.pot === this.#savedPot || (await this.#savePot(sheet.pot))) && left
+  }
+
+  async #saveStrip(sheet: Sheet): Promise<boolean> {
+    if (sheet.trip === this.#savedSheet?.trip && sheet.setup === this.#savedSheet.setup) return true
+    const { chosen, typed } = sheet.setup
+    const left = { trip: sheet.trip, benchWater: typed, currentPot: sheet.pot.id }
+    const written = await (chosen === undefined
+      ? settings.set(left, ['currentWater'])
+      : settings.set({ ...left, currentWater: chosen }))
+    if (written) this.#savedSheet = sheet
+    return written
   }
 
   async #savePot(pot: Pot): Promise<boolean> {
-    const answer = await shelf.save(pot)
+    const kept = shelf.find(pot.id)
+    const base = this.#bases[pot.id]
+    if (kept && base !== undefined && kept.revision !== base) return this.#saveApart(pot)
+    const answer = await shelf.save(pot, kept?.revision)
     if (answer.ok) {
       this.#savedPot = pot
+      this.#startFrom(answer.value)
       if (settings.current.currentPot !== pot.id) void settings.set({ currentPot: pot.id })
       return true
     }
@@ -191,9 +225,18 @@ export class BenchState {
     const apart: Pot = { ...pot, id: freshId(), name: w.apart(pot.name) }
     const answer = await shelf.save(apart)
     await shelf.load()
-    if (!answer.ok) return false
+    if (!answer.ok) {
+      notices.say(answer.error.message, { tone: 'fails' })
+      return false
+    }
+    this.#startFrom(answer.value)
     this.#savedPot = apart
-    this.history.push({ ...this.sheet, pot: { ...this.pot, id: apart.id, name: apart.name } }, 'apart')
+    const isSame = this.pot === pot
+    // The way back would lead to the design that is somebody else's now.
+    this.history.restart({
+      ...this.sheet,
+      pot: isSame ? apart : { ...this.pot, id: apart.id, name: apart.name },
+    })
     notices.say(w.keptApart(pot.name, apart.name))
     return true
   }

@@ -1,8 +1,7 @@
 import type { DemoCrew } from '@shared/contract/demo'
 import { notices } from '@renderer/ui/notices.svelte'
-import { bench } from './bench.svelte'
 import { bridge } from './bridge'
-import { waterDesk } from './water-desk.svelte'
+import { saveOpenWork } from './save-open-work'
 
 /** Whether the demo stands in place of the reader's own data, and which crew of it. */
 class Demo {
@@ -18,7 +17,7 @@ class Demo {
 
   /** What lies open is saved where it belongs before the data changes; after it everything is read again. */
   async #change(ask: () => ReturnType<typeof bridge<'demo:show'>>): Promise<void> {
-    await Promise.all([bench.autosave.flush(), waterDesk.autosave.flush()])
+    await saveOpenWork()
     const answer = await ask()
     if (answer.ok) {
       history.replaceState(null, '', '#/bench')

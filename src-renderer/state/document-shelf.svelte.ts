@@ -53,9 +53,13 @@ export class DocumentShelf<D extends { readonly id: string; readonly name: strin
     return this.items.find((item) => item.document.id === id)
   }
 
-  /** Saves over the revision this shelf last saw; a newer one on disk is refused as a conflict. */
-  async save(document: D): Promise<Result<Stored<D>>> {
-    const answer = await this.calls.save(document, this.find(document.id)?.revision)
+  /**
+   * Saves over one revision; another one on disk is refused as a conflict.
+   *
+   * @param base the revision that the change was made from; none for a new document
+   */
+  async save(document: D, base?: string): Promise<Result<Stored<D>>> {
+    const answer = await this.calls.save(document, base)
     if (answer.ok) this.#put(answer.value)
     return answer
   }

@@ -16,10 +16,12 @@ class SettingsState {
     else notices.say(answer.error.message, { tone: 'fails' })
   }
 
-  async set(change: Changeable, clear: readonly (keyof Changeable)[] = []): Promise<void> {
+  /** Whether it could be written. */
+  async set(change: Changeable, clear: readonly (keyof Changeable)[] = []): Promise<boolean> {
     this.#take({ ...without(this.current, clear), ...change })
     const answer = await bridge('settings:set', { set: change, clear: [...clear] })
     if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
+    return answer.ok
   }
 
   #take(next: Settings): void {

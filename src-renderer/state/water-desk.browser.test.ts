@@ -1,6 +1,7 @@
 import type { Water } from '@shared/schema/water'
 import { beforeEach, expect, test } from 'vitest'
 import { memoryBridge } from './memory-bridge'
+import { route } from './route.svelte'
 import { settings } from './settings.svelte'
 import { waters } from './shelf'
 import { WaterDesk } from './water-desk.svelte'
@@ -74,4 +75,18 @@ test('a water changed elsewhere meanwhile is kept beside this one', async () => 
   await desk.autosave.flush()
   expect(kept('creek')?.depthM).toBe(9)
   expect(desk.water).toMatchObject({ name: 'Otter Creek (from this bench)', depthM: 5 })
+})
+
+test('a save that is answered late leaves the water that lies open by then alone', async () => {
+  const desk = new WaterDesk()
+  await desk.choose('creek')
+  desk.change({ depthM: 5 }, 'depth')
+  const saving = desk.autosave.flush()
+  await Promise.resolve() // the save is under way
+  route.go('waters', 'roads')
+  desk.change({ depthM: 12 }, 'depth')
+  await saving
+  expect(desk.water).toMatchObject({ name: 'Outer roadstead', depthM: 12 })
+  await desk.autosave.flush()
+  expect([kept('creek')?.depthM, kept('roads')?.depthM]).toEqual([5, 12])
 })

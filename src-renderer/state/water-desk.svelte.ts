@@ -74,9 +74,10 @@ export class WaterDesk {
     const water = this.history.current
     if (!water) return true
     if (!this.#isNewest()) return this.#saveApart(water)
-    const answer = await waters.save(water)
+    const answer = await waters.save(water, this.#revision)
     if (answer.ok) {
-      this.#revision = answer.value.revision
+      // Another water may lie open by now, with a revision of its own.
+      if (this.history.current?.id === water.id) this.#revision = answer.value.revision
       return true
     }
     if (answer.error.code === 'conflict') return this.#saveApart(water)
@@ -89,7 +90,10 @@ export class WaterDesk {
     const apart: Water = { ...water, id: freshId(), name: w.apart(water.name) }
     const answer = await waters.save(apart)
     await waters.load()
-    if (!answer.ok) return false
+    if (!answer.ok) {
+      notices.say(answer.error.message, { tone: 'fails' })
+      return false
+    }
     this.#revision = undefined
     this.#last = apart.id
     if (route.place === 'waters') route.go('waters', apart.id)

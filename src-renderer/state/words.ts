@@ -3,6 +3,7 @@ export const stateNotes = {
   apart: (name: string) => `${name} (from this bench)`,
   keptApart: (name: string, apart: string) =>
     `${name} was changed elsewhere meanwhile. Both are kept; yours goes on as “${apart}”.`,
+  changedElsewhere: (name: string) => `${name} was changed elsewhere. It lies here as it is now.`,
   brought: (name: string) => `${name} was brought in.`,
   refused: (file: string, why: string) => `${file}: ${why}`,
   takenBack: 'Taken back.',
