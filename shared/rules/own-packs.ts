@@ -64,7 +64,8 @@ export function withRule(own: RulePack, rule: Omit<Rule, 'sources'>, source?: Ru
   return read.ok ? ok({ ...pack, rules }) : read
 }
 
-function withSource(own: RulePack, source: RuleSource): { pack: RulePack; index: number } {
+/** The user's pack with a source in its list, and the place of it there. */
+export function withSource(own: RulePack, source: RuleSource): { pack: RulePack; index: number } {
   const known = own.sources.findIndex((one) => JSON.stringify(one) === JSON.stringify(source))
   if (known >= 0) return { pack: own, index: known }
   return { pack: { ...own, sources: [...own.sources, source] }, index: own.sources.length }

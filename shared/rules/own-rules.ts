@@ -126,7 +126,7 @@ export function inUse(base: RulePack | undefined, own: RulePack): Result<RulePac
   if (own.over === undefined || !base) return ok({ ...own, own: true })
   const shift = base.sources.length
   const rules = own.rules.map((rule) => marked(rule, own.checkedOn, shift))
-  const species = own.species.map((one) => moved(one, shift))
+  const species = own.species.map((one) => moved(one, own.checkedOn, shift))
   const merged: RulePack = {
     ...base,
     zones: [...base.zones, ...own.zones.filter((zone) => !base.zones.some((one) => one.id === zone.id))],
@@ -152,9 +152,10 @@ function marked(rule: Rule, date: string, shift: number): Rule {
 const shifted = <T extends { readonly sources?: number[] | undefined }>(part: T, shift: number): T =>
   part.sources ? { ...part, sources: part.sources.map((index) => index + shift) } : part
 
-function moved(one: Species, shift: number): Species {
+function moved(one: Species, date: string, shift: number): Species {
   return {
     ...shifted(one, shift),
+    user: one.user ?? { date },
     measure: shifted(one.measure, shift),
     sizes: one.sizes.map((size) => shifted(size, shift)),
     bags: one.bags.map((bag) => shifted(bag, shift)),

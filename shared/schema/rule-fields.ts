@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { wholeBetween } from './fields'
+import { calendarDay, wholeBetween } from './fields'
 
 /* Field kinds that rules and species entries of a pack share. */
 
@@ -8,6 +8,16 @@ export const ruleConfidences = ['read', 'memory', 'conflicting'] as const
 
 /** Place in the pack's own list of sources, counted from 0. */
 export const sourceIndex = wholeBetween(0, 500)
+
+/** Words of some length, as a note. */
+export const longText = v.pipe(v.string(), v.maxLength(1200))
+
+/** What marks an entry as the user's: when they checked it, and what it stands in place of. */
+export const userMark = v.strictObject({
+  date: calendarDay,
+  note: v.optional(longText),
+  replaces: v.optional(longText),
+})
 
 /** A date known to the day, month or year: `2018-07-01`, `2018-07`, `2018`. */
 export const partialDate = v.pipe(

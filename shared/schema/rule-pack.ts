@@ -2,7 +2,7 @@ import * as v from 'valibot'
 import { partNames, type Standing } from './check'
 import { calendarDay, name, regionCode, shortText, slug } from './fields'
 import { check, scope } from './rule-check'
-import { partialDate, ruleConfidences, sourceIndex } from './rule-fields'
+import { longText, partialDate, ruleConfidences, sourceIndex, userMark } from './rule-fields'
 import { species } from './rule-species'
 
 /*
@@ -43,8 +43,6 @@ export const sourceKinds = [
   'notice',
 ] as const
 
-const longText = v.pipe(v.string(), v.maxLength(1200))
-
 const source = v.strictObject({
   title: v.pipe(v.string(), v.minLength(1), v.maxLength(300)),
   publisher: v.optional(shortText),
@@ -67,13 +65,6 @@ const reading = v.strictObject({
   says: shortText,
   check: v.optional(check),
   source: v.optional(sourceIndex),
-})
-
-/** What a user put in place of a shipped value. */
-const userMark = v.strictObject({
-  date: calendarDay,
-  note: v.optional(longText),
-  replaces: v.optional(longText),
 })
 
 const rule = v.pipe(

@@ -1,7 +1,7 @@
 import * as v from 'valibot'
 import { season } from './rule-check'
 import { name, numberBetween, shortText, slug, wholeBetween } from './fields'
-import { partialDate, ruleConfidences, sourceIndex } from './rule-fields'
+import { partialDate, ruleConfidences, sourceIndex, userMark } from './rule-fields'
 
 /* What may be kept, and how it is measured: the Gauge's side of a rule pack. */
 
@@ -75,7 +75,7 @@ const bagLimit = v.strictObject({
 export const species = v.strictObject({
   id: v.pipe(
     v.string(),
-    v.regex(/^[A-Z]{2}(-[A-Z]{2,3})?:[a-z0-9-]+$/, 'must be an id like US-WA:sp-red-rock'),
+    v.regex(/^[A-Z]{2}(-[A-Z0-9]{1,4})?:[a-z0-9-]+$/, 'must be an id like US-WA:sp-red-rock'),
   ),
   /** Name that a trip uses for it: `metacarcinus-magister`. */
   slug,
@@ -99,6 +99,7 @@ export const species = v.strictObject({
   sources: v.pipe(v.array(sourceIndex), v.minLength(1, 'must name a source')),
   confidence: v.picklist(ruleConfidences),
   note: v.optional(shortText),
+  user: v.optional(userMark),
 })
 
 export type Species = v.InferOutput<typeof species>

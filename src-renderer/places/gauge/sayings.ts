@@ -2,10 +2,22 @@ import { printedLimit } from '@shared/rules/printed'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
 import { sayDayOfYear } from '@renderer/ui/calendar-day'
+import { gaugeWords as w } from './words'
 
 /** What people call a species, to stand at the head of a line. */
 export const crabName = ({ commonNames, scientificName }: Pick<Species, 'commonNames' | 'scientificName'>) =>
   capital(commonNames[0] ?? scientificName)
+
+/** What may be kept of a species, in short: sizes, numbers, sexes, season. */
+export function sayCatch(species: Species, pack: RulePack): string {
+  const known = [
+    ...species.sizes.map((size) => saySize(size, pack)),
+    ...species.bags.map((bag) => sayBag(bag, pack)),
+    ...(species.sexRule ? [species.sexRule] : []),
+    ...(species.seasons ? [`Kept only ${times(species.seasons)}.`] : []),
+  ]
+  return known.length > 0 ? known.join(' ') : w.nothingKnown
+}
 
 /** "Males at least 6 1/4 in (159 mm), in Puget Sound." */
 export function saySize(size: SizeLimit, pack: RulePack): string {
@@ -47,9 +59,11 @@ const nameOf = (slug: string, pack: RulePack) =>
 
 function where({ zones, seasons }: Pick<SizeLimit, 'zones' | 'seasons'>, pack: RulePack): string {
   const places = zones?.map((id) => pack.zones.find((zone) => zone.id === id)?.name ?? id).join(', ')
-  const times = seasons?.map(({ from, to }) => `${sayDayOfYear(from)} to ${sayDayOfYear(to)}`).join(', ')
-  return `${places ? `, in ${places}` : ''}${times ? `, ${times}` : ''}`
+  return `${places ? `, in ${places}` : ''}${seasons ? `, ${times(seasons)}` : ''}`
 }
+
+const times = (seasons: readonly { readonly from: string; readonly to: string }[]) =>
+  seasons.map(({ from, to }) => `${sayDayOfYear(from)} to ${sayDayOfYear(to)}`).join(', ')
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
 const sentence = (text: string) => `${capital(text)}.`

@@ -52,6 +52,7 @@ export const gaugeWords = {
   how: 'How to measure',
   limit: 'Limit',
   noLimit: 'No size limit was found. That does not mean there is none.',
+  nothingKnown: 'No size, number or sex rule was found. That does not mean there is none.',
   several: 'More than one limit: they differ by sex, zone or date.',
   sexes: 'Male or female',
   male: 'Male',
@@ -81,7 +82,6 @@ export const gaugeWords = {
   nearly: (least: string, most: string, likely: string) => `${least} to ${most}, likely ${likely}`,
   print: 'Print at true size',
   rules: 'Read the rules',
-  mine: 'Yours',
   sure: { read: 'Read in a source', memory: 'Recalled, not read', conflicting: 'Sources disagree' },
   officialDecides: 'The official rules of the day decide. Measure with a calliper, not by eye.',
 } as const

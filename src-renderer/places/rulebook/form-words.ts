@@ -1,3 +1,4 @@
+import type { BagLimit, Species } from '@shared/schema/rule-species'
 import type { BodyKind } from './own/rule-draft'
 
 /** Words of the forms in which rules are written and changed. */
@@ -45,14 +46,27 @@ export const formWords = {
   per: 'Counted',
   limits: 'No more than',
   fromPeople: 'From so many people up',
-  seasonFrom: 'Closed from',
-  seasonTo: 'Closed to',
-  dayHint: 'Month and day, as 12-01.',
+  seasonIs: 'In these parts of the year it is',
+  open: 'Open',
+  closed: 'Closed',
+  seasonFrom: 'From',
+  seasonTo: 'To',
+  addSeason: 'Add a season',
+  dropSeason: (number: number) => `Take season ${number} away`,
+  dayOf: (end: string) => `${end}, day`,
+  monthOf: (end: string) => `${end}, month`,
+  inForceFrom: 'In force from',
+  inForceTo: 'In force until',
+  inForceHint: 'As 2026-12-03; a month or a year will do. Left empty: at all times.',
+  needsDate:
+    'The dates in force do not fit: write them as 2026-12-03, 2026-12 or 2026, the earlier one first. Nothing was changed.',
   reason: 'Why a person has to read it',
   gear: 'Kinds of gear',
   gearHint: 'None chosen: every kind.',
   zones: 'Zones',
   zonesHint: 'None chosen: the whole region.',
+  zone: 'Zone',
+  wholeRegion: 'Whole region',
   save: 'Use my rule',
   cancel: 'Cancel',
   needsSays: 'Write the rule in one sentence.',
@@ -73,7 +87,7 @@ export const bodyWords: Record<BodyKind, string> = {
   flag: 'Yes or no',
   words: 'Words: colours, marks, materials',
   count: 'How many pieces',
-  season: 'A closed season',
+  season: 'A season, open or closed',
   forbidden: 'Never allowed here',
   shown: 'Only to be read',
 }
@@ -84,3 +98,100 @@ export const perWords = {
   boat: 'per boat',
   crew: 'for the whole crew',
 } as const
+
+/** Words of the form for what may be kept of one species. */
+export const speciesFormWords = {
+  addTitle: (region: string) => `A species of your own for ${region}`,
+  editTitle: (crab: string) => `${crab}: I checked this`,
+  name: 'What it is called',
+  scientific: 'Scientific name',
+  scientificHint: 'The rest of Potwright knows it by this, where it is given.',
+  method: 'Measured by',
+  how: 'In the words of the source',
+  howHint: 'Where the calliper goes.',
+  atLeast: 'At least',
+  atMost: 'At most',
+  unit: 'Unit',
+  sex: 'Sex',
+  eitherSex: 'Either',
+  of: 'Of',
+  scope: 'Counted',
+  per: 'In',
+  anyTime: 'no time given',
+  kind: 'As',
+  addSizeDates: 'Only at some dates',
+  unlimited: 'The source says that there is no limit',
+  keep: 'What goes back',
+  male: 'Males',
+  female: 'Females',
+  eggBearing: 'With eggs',
+  softShell: 'Soft shell',
+  season: 'When',
+  seasonHint: 'No season given: all year.',
+  addSeason: 'Add a season in which it may be kept',
+  save: 'Use my entry',
+  needsName: 'Write what it is called. Nothing was changed.',
+  needsSize:
+    'A size limit is not filled in: give the least or the greatest size, the least no larger than the greatest, and whole dates. Nothing was changed.',
+  needsBag:
+    'A number is left out: fill it in, take the line away, or say that the source states no limit. Nothing was changed.',
+  needsDays: 'A season is not filled in: give a day of the calendar for both ends. Nothing was changed.',
+} as const
+
+export const sizeRowWords = {
+  title: 'Size',
+  none: 'No size limit known. That does not mean that there is none.',
+  add: 'Add a size limit',
+  row: (number: number) => `Size limit ${number}`,
+  drop: (number: number) => `Take size limit ${number} away`,
+} as const
+
+export const bagRowWords = {
+  title: 'How many',
+  none: 'No number known. That does not mean that there is none.',
+  add: 'Add a number',
+  row: (number: number) => `Number ${number}`,
+  drop: (number: number) => `Take number ${number} away`,
+} as const
+
+export const keepWords: Record<Species['keep']['male'], string> = {
+  yes: 'May be kept',
+  no: 'Goes back',
+  'not-found': 'Not known',
+}
+
+export const bagUnitWords: Record<BagLimit['unit'], string> = {
+  crabs: 'crabs',
+  lobsters: 'lobsters',
+  animals: 'animals',
+  claws: 'claws',
+  dozen: 'dozen crabs',
+  bushel: 'bushels',
+  litre: 'litres',
+  gallon: 'gallons',
+  'gallon-claws': 'gallons of claws',
+  kg: 'kg',
+}
+
+export const bagScopeWords: Record<BagLimit['scope'], string> = {
+  person: 'per person',
+  boat: 'per boat',
+  licence: 'per licence',
+}
+
+export const bagKindWords: Record<BagLimit['kind'], string> = {
+  bag: 'taken',
+  possession: 'in possession',
+}
+
+export const bagPerWords: Record<NonNullable<BagLimit['per']>, string> = {
+  day: 'a day',
+  week: 'a week',
+  '24-hours': '24 hours',
+}
+
+/** Choices of a list, in the order of their words. */
+export const options = <T extends string>(words: Record<T, string>) =>
+  (Object.keys(words) as T[]).map((value) => ({ value, label: words[value] }))
+
+export const sexOptions = options({ male: 'Males', female: 'Females' })

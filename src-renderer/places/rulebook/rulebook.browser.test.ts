@@ -6,11 +6,13 @@ import { packs } from '@renderer/state/packs.svelte'
 import { readPacks } from '@shared/rules/packs'
 import { bringInRules } from '@renderer/state/own-rules'
 import { notices } from '@renderer/ui/notices.svelte'
+import { crabName } from '@renderer/places/gauge/sayings'
 import Rulebook from './Rulebook.svelte'
 import { rulebookView } from './rulebook-view.svelte'
 
 const shipped = [...readPacks().values()]
 const washington = shipped.find((pack) => pack.region === 'US-WA')
+const missing = { commonNames: [], scientificName: '' }
 const saidOf = (rule: string) => packs.find('US-WA')?.rules.find((one) => one.id === rule)?.says
 
 beforeEach(async () => {
@@ -42,6 +44,84 @@ test('a value of the reader’s stands in for the shipped one, is marked, and gi
   await expect.poll(() => saidOf('US-WA:cord-size')).toBe(before)
   notices.list.at(-1)?.undo?.()
   await expect.poll(() => saidOf('US-WA:cord-size')).toContain('3/16 in')
+})
+
+test('what may be kept is changed in a form, stands in the Gauge’s words, and comes back', async () => {
+  const sayOf = () => packs.find('US-WA')?.species.find((one) => one.slug === 'metacarcinus-magister')
+  const before = sayOf()?.sizes
+  await render(Rulebook)
+  const entry = page.getByRole('listitem', { name: crabName(sayOf() ?? missing) })
+  await entry.first().getByRole('button', { name: 'I checked this' }).click()
+  const dialog = page.getByRole('dialog')
+  const limit = dialog.getByRole('group', { name: 'Size limit 1' })
+  await limit.getByLabelText('At least').fill('6 1/2')
+  await dialog.getByRole('button', { name: 'Add a number' }).click()
+  await dialog.getByRole('button', { name: 'Use my entry' }).click()
+  await expect.element(dialog.getByRole('alert')).toHaveTextContent('A number is left out')
+  expect(sayOf()?.sizes).toEqual(before)
+  await dialog
+    .getByRole('button', { name: /^Take number \d away$/ })
+    .last()
+    .click()
+  await limit.getByRole('button', { name: 'Only at some dates' }).click()
+  await limit.getByLabelText('From, day').fill('31')
+  await limit.getByLabelText('From, month').selectOptions('February')
+  await limit.getByLabelText('To, day').fill('30')
+  await limit.getByLabelText('To, month').selectOptions('September')
+  await dialog.getByRole('button', { name: 'Use my entry' }).click()
+  await expect.element(dialog.getByRole('alert')).toHaveTextContent('whole dates')
+  await limit.getByLabelText('From, day').fill('1')
+  await dialog.getByRole('button', { name: 'Use my entry' }).click()
+  await expect
+    .poll(() => sayOf()?.sizes[0])
+    .toMatchObject({ min: 6.5, unit: 'in', seasons: [{ from: '02-01', to: '09-30' }] })
+  await expect.element(entry.first().getByText(/^Yours, /)).toBeVisible()
+  await entry.first().getByRole('button', { name: 'Take my entry away' }).click()
+  await expect.poll(() => sayOf()?.sizes).toEqual(before)
+  notices.list.at(-1)?.undo?.()
+  await expect.poll(() => sayOf()?.sizes[0]?.min).toBe(6.5)
+})
+
+test('a species of the reader’s is added, and a season of theirs opens in the form as it was written', async () => {
+  await render(Rulebook)
+  await page.getByRole('button', { name: 'Add a species of your own' }).click()
+  const dialog = page.getByRole('dialog')
+  await dialog.getByRole('button', { name: 'Use my entry' }).click()
+  await expect.element(dialog.getByRole('alert')).toHaveTextContent('Write what it is called.')
+  await dialog.getByLabelText('What it is called').fill('Heron crab')
+  await dialog.getByLabelText('Females').selectOptions('Goes back')
+  await dialog.getByRole('button', { name: 'Use my entry' }).click()
+  await expect
+    .poll(() => packs.find('US-WA')?.species.at(-1))
+    .toMatchObject({
+      id: 'US-WA:own-1',
+      slug: 'heron-crab',
+      keep: { female: 'no', male: 'not-found' },
+      sizes: [],
+    })
+
+  await page.getByRole('button', { name: 'Add a rule of your own' }).click()
+  await dialog.getByLabelText('The rule in one sentence').fill('Closed over the new year.')
+  await dialog.getByLabelText('How it is checked').selectOptions('A season, open or closed')
+  await dialog.getByLabelText('From, day').fill('20')
+  await dialog.getByLabelText('From, month').selectOptions('December')
+  await dialog.getByLabelText('To, day').fill('5')
+  await dialog.getByLabelText('To, month').selectOptions('January')
+  await dialog.getByLabelText('In force from').fill('2026-13')
+  await dialog.getByRole('button', { name: 'Use my rule' }).click()
+  await expect.element(dialog.getByRole('alert')).toHaveTextContent('The dates in force do not fit')
+  await dialog.getByLabelText('In force from').fill('2026')
+  await dialog.getByRole('button', { name: 'Use my rule' }).click()
+  const rule = () => packs.find('US-WA')?.rules.find(({ id }) => id === 'own-1')
+  await expect
+    .poll(rule)
+    .toMatchObject({ from: '2026', check: { op: 'closed', seasons: [{ from: '12-20', to: '01-05' }] } })
+  await page
+    .getByRole('article', { name: 'Closed over the new year.' })
+    .getByRole('button', { name: 'Change my rule' })
+    .click()
+  await expect.element(dialog.getByLabelText('From, day')).toHaveValue('20')
+  await expect.element(dialog.getByLabelText('To, month')).toHaveDisplayValue('January')
 })
 
 test('a rule that is not filled in is not kept and says what is missing', async () => {

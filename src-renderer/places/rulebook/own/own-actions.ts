@@ -1,4 +1,5 @@
 import { emptyOwnPack, withoutRule } from '@shared/rules/own-rules'
+import { withoutSpecies } from '@shared/rules/own-species'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { Result } from '@shared/units/result'
 import { askForFiles, offerFile } from '@renderer/state/file-exchange'
@@ -23,12 +24,18 @@ export async function keepOwn(next: RulePack, says: string): Promise<Result<stri
   return kept
 }
 
-/** Takes one rule away; the last one laid over shipped rules takes the file along. */
-export async function removeRule(region: string, ruleId: string): Promise<void> {
+export const removeRule = (region: string, ruleId: string) =>
+  leaveOut(region, (own) => withoutRule(own, ruleId))
+
+export const removeSpecies = (region: string, id: string) =>
+  leaveOut(region, (own) => withoutSpecies(own, id))
+
+/** Takes one entry away; the last one laid over shipped rules takes the file along. */
+async function leaveOut(region: string, without: (own: RulePack) => RulePack): Promise<void> {
   const rules = packs.rules(region)
   const own = rules?.own
   if (!own) return
-  const next = withoutRule(own, ruleId)
+  const next = without(own)
   const says = w.ruleRemoved(rules.pack.name)
   const isEmpty = next.over !== undefined && next.rules.length + next.species.length === 0
   if (isEmpty) await removeOwn(region, says)

@@ -2,6 +2,7 @@ import type { Check } from '@shared/schema/rule-check'
 import type { Rule } from '@shared/schema/rule-pack'
 import { itemOf, ruleQuantities, type QuantityName } from '@shared/schema/rule-quantities'
 import { ruleUnitNames, ruleUnits, type RuleUnitName } from '@shared/schema/rule-units'
+import { emptySeason, seasonDrafts, seasonsOf, type SeasonDraft } from './season-draft'
 
 /* What the form for a rule holds, and the check that it comes to. */
 
@@ -20,8 +21,8 @@ export interface RuleBody {
   readonly per: 'person' | 'licence' | 'boat' | 'crew'
   readonly pieces?: number | undefined
   readonly fromPeople?: number | undefined
-  readonly from: string
-  readonly to: string
+  readonly season: 'open' | 'closed'
+  readonly seasons: readonly SeasonDraft[]
   readonly reason: string
 }
 
@@ -34,8 +35,8 @@ export const firstBody: RuleBody = {
   list: 'one-of',
   words: '',
   per: 'person',
-  from: '',
-  to: '',
+  season: 'closed',
+  seasons: [emptySeason],
   reason: '',
 }
 
@@ -101,10 +102,10 @@ function checkOf(body: RuleBody): Check | undefined {
               },
             ],
           }
-    case 'season':
-      return body.from === '' || body.to === ''
-        ? undefined
-        : { op: 'closed', seasons: [{ from: body.from, to: body.to }] }
+    case 'season': {
+      const seasons = seasonsOf(body.seasons)
+      return seasons && seasons.length > 0 ? { op: body.season, seasons } : undefined
+    }
     default:
       return { op: 'forbidden' }
   }
@@ -136,9 +137,21 @@ export function bodyOf(rule: Pick<Rule, 'check' | 'shown'>): RuleBody | undefine
         list: check.op,
         words: check.values.join(', '),
       }
+    case 'open':
+    case 'closed':
+      return { ...firstBody, kind: 'season', season: check.op, seasons: seasonDrafts(check.seasons) }
+    case 'count':
+      return countBody(check)
     case 'forbidden':
       return { ...firstBody, kind: 'forbidden' }
     default:
       return undefined
   }
+}
+
+/** One limit on pieces of every kind fits the form; several that hold together do not. */
+function countBody({ kinds, limits }: Extract<Check, { op: 'count' }>): RuleBody | undefined {
+  const [limit, ...more] = limits
+  if (!limit || more.length > 0 || kinds || limit.fromLicences !== undefined) return undefined
+  return { ...firstBody, kind: 'count', per: limit.per, pieces: limit.value, fromPeople: limit.fromPeople }
 }
