@@ -10,7 +10,10 @@ export interface LowerEnd {
   readonly zM: number
 }
 
-/** Hairer's extrapolation code on the plain equations dT/ds = f, dr/ds = -T/|T|, written apart from the solver. Weights in order. */
+/**
+ * Hairer's extrapolation code on the plain equations dT/ds = f, dr/ds = -T/|T|, written apart from the solver. Rope on
+ * the surface streams along it, rope on the bed lies still. Weights in order.
+ */
 export function followByOdex(problem: LineProblem, top: LineSolution): LowerEnd {
   const solver = new Solver(4)
   solver.absoluteTolerance = solver.relativeTolerance = 1e-11
@@ -26,8 +29,9 @@ export function followByOdex(problem: LineProblem, top: LineSolution): LowerEnd 
     const skin = pressure(problem.cdt) * Math.abs(along) * along
     return [across * nx + skin * ex, across * nz + skin * ez - problem.ropeWetWeightNpm, -ex, -ez]
   }
-  let state = [top.floatDragN, top.verticalN, 0, problem.depthM - top.dipM]
-  let from = 0
+  let from = top.slackSurfaceM
+  const trailing = pressure(problem.cdt) * problem.surfaceCurrentMps ** 2 * from
+  let state = [top.floatDragN + trailing, top.verticalN, -from, problem.depthM - top.dipM]
   for (const { atFromFloatM, wetWeightN } of problem.clumps) {
     state = solver.solve(slope, from, state, atFromFloatM).y
     state = state.map((value, i) => (i === 1 ? value - wetWeightN : value))
@@ -37,7 +41,7 @@ export function followByOdex(problem: LineProblem, top: LineSolution): LowerEnd 
     slope,
     from,
     state,
-    problem.ropeLengthM,
+    problem.ropeLengthM - top.onBottomM,
   ).y
-  return { pullXN, pullZN, offsetM: -x, zM }
+  return { pullXN, pullZN, offsetM: top.onBottomM - x, zM }
 }

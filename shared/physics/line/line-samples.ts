@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { netBuoyancy, sunkDragArea } from '@shared/physics/float/float'
 import type { FloatBody } from '@shared/physics/float/float-body'
-import type { LineProblem } from './problem'
+import { solveLine } from './line'
+import type { LineProblem, LineSolution } from './problem'
 
 /* Lines for tests: one plain one, and any line met in the trade. */
 
@@ -71,6 +72,15 @@ export const anyLumpedLine = anyLine.map((line): LineProblem => ({
   float: lumpedFloat(netBuoyancy(line.float, line.waterDensity), sunkDragArea(line.float)),
 }))
 
+/** The same in so weak a stream that part of the rope often lies on the surface or on the bed. */
+export const anySlackLine = fc
+  .tuple(anyLine, between(0.1, 0.5), between(-0.3, 0.5))
+  .map(([line, share, ropeWetWeightNpm]): LineProblem => ({
+    ...line,
+    ropeWetWeightNpm,
+    surfaceCurrentMps: share * line.surfaceCurrentMps,
+  }))
+
 /** The same with two weights tied in, in order from the float. */
 export const anyWeightedLine = fc
   .tuple(anyLine, between(0.05, 0.5), between(0.55, 0.95), between(0.1, 3), between(0.1, 3))
@@ -81,3 +91,10 @@ export const anyWeightedLine = fc
       { atFromFloatM: second * line.ropeLengthM, wetWeightN: two },
     ],
   }))
+
+/** A line that has a balance. */
+export function solved(problem: LineProblem): LineSolution {
+  const result = solveLine(problem)
+  if (result.state === 'failed') throw new Error(result.reason)
+  return result
+}

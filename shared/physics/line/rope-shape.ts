@@ -8,14 +8,14 @@ export function lengthAbove(shape: readonly number[], depthM: number): number {
   return length
 }
 
-/** Points from the float to the pot, x from the pot, none above the surface. */
+/** Points from the float to the pot, x from the pot, none above the surface; none of a rope whose shape was not kept. */
 export function pointsFromPot(
   shape: readonly number[],
   slackM: number,
   offsetM: number,
   depthM: number,
 ): Float64Array {
-  const first = slackM > 0 ? [offsetM, depthM] : []
+  const first = slackM > 0 && shape.length > 0 ? [offsetM, depthM] : []
   const points = new Float64Array(first.length + shape.length)
   points.set(first)
   for (let i = 0; i + 1 < shape.length; i += 2) {
