@@ -1,10 +1,11 @@
 import { cp, mkdir } from 'node:fs/promises'
-import { basename, join, relative } from 'node:path'
+import { basename, join } from 'node:path'
 import * as v from 'valibot'
 import { err, ok, type Result } from '@shared/units/result'
 import { documentText, parseDocument, readIfThere } from './document-file'
 import { writeDurably } from './durable-write'
 import { namesIn } from './folder-reader'
+import { isInside } from './inside'
 
 /* Where this machine keeps its data, where that was chosen. Kept outside the data folder, which it names. */
 
@@ -58,8 +59,3 @@ export async function chooseFolder(
 }
 
 const ours = new Set(['pots', 'waters', 'journal', 'packs', 'settings', 'materials.json'])
-
-function isInside(outer: string, inner: string): boolean {
-  const way = relative(outer, inner)
-  return way === '' || !way.startsWith('..')
-}

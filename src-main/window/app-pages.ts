@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises'
-import { extname, relative, resolve, sep } from 'node:path'
+import { extname, resolve } from 'node:path'
+import { isInside } from '@main/storage/inside'
 import { pageHeaders } from './content-policy'
 
 /** Where the interface lives inside the desktop program. */
@@ -14,10 +15,7 @@ export function pageFile(address: string, folder: string): string | undefined {
   // A NUL ends a path early in some systems; a back slash is a separator in others.
   if (path === undefined || path.includes('\0') || path.includes('\\')) return undefined
   const file = resolve(folder, `.${path === '/' ? '/index.html' : path}`)
-  const inside = relative(folder, file)
-  return inside === '' || inside.startsWith('..') || inside.startsWith(sep) || resolve(inside) === inside
-    ? undefined
-    : file
+  return isInside(folder, file) ? file : undefined
 }
 
 /** Answers one request of the program's own protocol. */
