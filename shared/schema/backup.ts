@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import { regionCode } from './fields'
 import { JournalEventSchema } from './journal'
 import { OwnMaterialsSchema } from './materials'
 import { PotSchema } from './pot'
@@ -15,7 +16,8 @@ export const BackupSchema = v.strictObject({
   machine: v.string(),
   pots: v.array(PotSchema),
   waters: v.array(WaterSchema),
-  packs: v.array(v.looseObject({ region: v.string() })),
+  // The region names the file that the rules go back to.
+  packs: v.array(v.looseObject({ region: regionCode })),
   materials: OwnMaterialsSchema,
   settings: SettingsSchema,
   journal: v.array(JournalEventSchema),

@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import * as v from 'valibot'
 import { afterEach, describe, expect, test, vi } from 'vitest'
@@ -189,12 +189,17 @@ describe('rules', () => {
     await mkdir(join(data(), 'packs'))
     await writeFile(join(data(), 'packs', 'US-WA.rules.json'), '{"region":"US-WA"}')
     await writeFile(join(data(), 'packs', 'AU-QLD.rules.json'), '')
+    await writeFile(join(data(), 'packs', 'mine.rules.json'), '{"region":"mine"}')
     const open = await services()
     expect(await ask(open, 'packs:save', { pack: { format: 'potwright/rules', version: 1 } })).toMatchObject({
       ok: false,
     })
     const { packs, problems } = await got(open, 'packs:list', {})
-    expect(problems.map(({ file }) => file).sort()).toEqual(['AU-QLD.rules.json', 'US-WA.rules.json'])
+    expect(problems.map(({ file }) => file).sort()).toEqual([
+      'AU-QLD.rules.json',
+      'US-WA.rules.json',
+      'mine.rules.json',
+    ])
     expect(packs.find(({ region }) => region === 'US-WA')?.owner).toBe('built-in')
     expect(await readFile(join(data(), 'packs', 'US-WA.rules.json'), 'utf8')).toBe('{"region":"US-WA"}')
   })
@@ -275,6 +280,16 @@ describe('backups', () => {
     expect(await ask(open, 'backup:import', { text: '{}' })).toMatchObject({ ok: false })
     expect(await ask(open, 'backup:preview', { id: '../../x' })).toMatchObject({ error: { code: 'invalid' } })
   })
+
+  test.each([
+    ['packs', { region: '../../../outside' }],
+    ['pots', { ...samplePot('a'), id: '../outside' }],
+  ])('whose %s name a place outside the data folder are not taken in', async (subject, item) => {
+    const open = await filled()
+    const { text } = await got(open, 'backup:export', {})
+    const tampered = JSON.stringify({ ...(JSON.parse(text) as object), [subject]: [item] })
+    expect(await ask(open, 'backup:import', { text: tampered })).toMatchObject({ error: { code: 'invalid' } })
+  })
 })
 
 describe('a folder that changes underneath', () => {
@@ -301,6 +316,17 @@ describe('a folder that changes underneath', () => {
       async () => expect(await got(open, 'settings:get', {})).toMatchObject({ theme: 'dark' }),
       3000,
     )
+  })
+
+  test('one that turns into a file stops nothing; the others are told of as before', async () => {
+    const open = await services()
+    const notices: Notice[] = []
+    open.onNotice((notice) => notices.push(notice))
+    await rm(join(data(), 'waters'), { recursive: true })
+    await writeFile(join(data(), 'waters'), '')
+    await writeFile(join(data(), 'pots', 'z.pot.json'), JSON.stringify(samplePot('z')))
+    await vi.waitFor(() => expect(notices).toContainEqual({ kind: 'changed', subject: 'pots' }), 3000)
+    expect(await ask(open, 'waters:list', {})).toMatchObject({ error: { code: 'storage' } })
   })
 
   test('what we write ourselves is not told', async () => {

@@ -1,5 +1,7 @@
 import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
+import * as v from 'valibot'
+import { regionCode } from '@shared/schema/fields'
 import { documentText, parseJson, readIfThere } from './document-file'
 import { type Disk, realDisk, writeDurably } from './durable-write'
 import { namesIn } from './folder-reader'
@@ -35,8 +37,10 @@ export class PackFolder {
     for (const file of files.sort()) {
       const region = file.slice(0, -suffix.length)
       const pack = parseJson((await readIfThere(join(this.#folder, file))) ?? '')
-      if (pack?.['region'] === region) packs.set(region, pack)
-      else problems.push({ file, message: pack ? otherRegion(file, pack) : damaged(file) })
+      if (!pack) problems.push({ file, message: damaged(file) })
+      else if (!v.is(regionCode, region)) problems.push({ file, message: noRegion(file) })
+      else if (pack['region'] !== region) problems.push({ file, message: otherRegion(file, pack) })
+      else packs.set(region, pack)
     }
     return { packs, problems }
   }
@@ -61,5 +65,8 @@ export class PackFolder {
 
 const otherRegion = (file: string, pack: PackJson) =>
   `${file} holds rules for ${typeof pack['region'] === 'string' ? pack['region'] : 'no region'}. It was left alone and is not in use.`
+
+const noRegion = (file: string) =>
+  `${file} is not named after a region, as US-WA${suffix} is. It was left alone and is not in use.`
 
 const damaged = (file: string) => `${file} is damaged. It was left as it is and is not in use.`

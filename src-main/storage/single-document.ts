@@ -5,7 +5,7 @@ import { type AppError, err, ok, type Result } from '@shared/units/result'
 import { DocumentFile, type DocumentKind, parseJson } from './document-file'
 import type { Disk } from './durable-write'
 import { setAside } from './set-aside'
-import { isMissing, StorageFault } from './storage-fault'
+import { diskError, isMissing } from './storage-fault'
 
 /**
  * A document of which there is one, with a default where there is none yet. A damaged file is set aside for the
@@ -49,8 +49,7 @@ export class SingleDocument<T> {
     try {
       await this.#low.read()
     } catch (thrown) {
-      if (!(thrown instanceof StorageFault)) throw thrown
-      this.#refused = thrown.appError
+      this.#refused = diskError(thrown)
     }
   }
 

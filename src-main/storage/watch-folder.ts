@@ -62,7 +62,8 @@ export class FolderWatch {
   }
 
   async #report(): Promise<void> {
-    if (await this.#changed()) this.onChange()
+    // A folder out of reach for a while, as one on a network, is looked at again the next time.
+    if (await this.#changed().catch(() => false)) this.onChange()
   }
 
   /** Looks at every file once more; true where one appeared, went or differs. */
