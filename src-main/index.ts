@@ -21,10 +21,11 @@ const built = (name: string) => fileURLToPath(new URL(name, import.meta.url))
 const home = homeFolder(process.env, process.platform)
 const now = () => new Date()
 
-process.on('uncaughtException', (thrown) => {
+const stopOn = (thrown: unknown) => {
   noteCrash(home, now(), 'The program stopped on an error of its own.', thrown)
   app.exit(1)
-})
+}
+process.on('uncaughtException', stopOn)
 process.on('unhandledRejection', (reason) => noteCrash(home, now(), 'Something was left undone.', reason))
 
 app.setName('Potwright')
@@ -37,7 +38,11 @@ protocol.registerSchemesAsPrivileged([
 ])
 
 // Whoever comes second leaves before touching the disk; the first shows its window.
-if (app.requestSingleInstanceLock()) void start()
+if (app.requestSingleInstanceLock())
+  start().catch((thrown: unknown) => {
+    dialog.showErrorBox('Potwright could not start', `What went wrong is noted in ${join(home, 'crashes.log')}.`)
+    stopOn(thrown)
+  })
 else app.quit()
 
 async function start(): Promise<void> {
@@ -46,7 +51,10 @@ async function start(): Promise<void> {
   const openFile = async (path: string) => {
     if (!shown.window) return void waiting.push(path)
     const notice = await openedNotice(path)
-    if (notice) shown.window.tell(notice)
+    if (!notice) return
+    // The system's own list of recent documents, where it keeps one.
+    app.addRecentDocument(path)
+    shown.window.tell(notice)
   }
   app.on('open-file', (event, path) => {
     event.preventDefault()
@@ -89,7 +97,7 @@ async function start(): Promise<void> {
   const { services, close } = data.value
   protocol.handle('app', (request) => servePage(request.url, built('../renderer')))
   denyPermissions(session.defaultSession)
-  answerCalls(ipcMain, services.handlers)
+  answerCalls(ipcMain, services.handlers, (thrown) => noteCrash(home, now(), 'A call failed.', thrown))
   powerMonitor.on('shutdown', () => shown.window?.tell({ kind: 'closing' }))
 
   // Everything is saved by now: the window let its page save before it closed.
@@ -97,5 +105,6 @@ async function start(): Promise<void> {
   const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts(packFiles.values()))
   shown.window = open
   services.onNotice(open.tell)
+  await open.load()
   for (const path of waiting.splice(0)) await openFile(path)
 }

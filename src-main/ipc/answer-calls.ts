@@ -1,12 +1,16 @@
 import type { IpcMain } from 'electron'
-import { answer } from '@main/services/answer'
+import { answerPage } from '@main/services/answer'
 import { isOurTopFrame } from '@main/window/guards'
 import type { Handlers } from '@shared/contract/contract'
 
 /** Answers the page's calls. A call from anywhere but the window's own top frame is refused outright. */
-export function answerCalls(ipcMain: IpcMain, handlers: Handlers): void {
+export function answerCalls(
+  ipcMain: IpcMain,
+  handlers: Handlers,
+  noteFault: (thrown: unknown) => void,
+): void {
   ipcMain.handle('potwright:call', (event, channel: unknown, request: unknown) => {
     if (!isOurTopFrame(event.senderFrame)) throw new Error('refused sender')
-    return answer(handlers, String(channel), request)
+    return answerPage(handlers, String(channel), request, noteFault)
   })
 }

@@ -12,10 +12,12 @@ import { type LocalHost, startLocalHost } from './local-host'
 const folder = temporaryFolder()
 let host: LocalHost | undefined
 let services: Services | undefined
+const noteFault = vi.fn()
 afterEach(async () => {
   await host?.close()
   services?.close()
   host = undefined
+  noteFault.mockReset()
 })
 
 interface Answer {
@@ -50,7 +52,7 @@ async function opened() {
   await writeFile(join(folder(), 'pages', '.hidden'), 'hidden')
   await writeFile(join(folder(), 'secret.txt'), 'secret')
   services = await openTestServices(join(folder(), 'data'))
-  host = await startLocalHost({ services, pages: join(folder(), 'pages'), port: 0 })
+  host = await startLocalHost({ services, pages: join(folder(), 'pages'), port: 0, noteFault })
   return host
 }
 
@@ -158,6 +160,16 @@ describe('calls', () => {
     })
   })
 
+  test('are answered where a service throws, and what was thrown is noted', async () => {
+    const cookie = await entered()
+    const thrown = new TypeError('a bug')
+    Object.assign(services?.handlers ?? {}, { 'pots:list': () => Promise.reject(thrown) })
+    const { status, body } = await call(cookie, 'pots:list', {})
+    expect(status).toBe(200)
+    expect(JSON.parse(body)).toMatchObject({ ok: false, error: { code: 'unavailable' } })
+    expect(noteFault).toHaveBeenCalledExactlyOnceWith(thrown)
+  })
+
   test.each<[string, NonNullable<Parameters<typeof ask>[1]>, number]>([
     ['not posted', { method: 'GET' }, 405],
     ['not JSON by name', { method: 'POST', headers: { 'content-type': 'text/plain' }, body: '{}' }, 400],
@@ -190,6 +202,11 @@ test('notices arrive as they happen, and end with the host', async () => {
 test('a port that is taken is an error at the start', async () => {
   const first = await opened()
   const { port } = new URL(first.address)
-  const second = startLocalHost({ services: services as Services, pages: folder(), port: Number(port) })
+  const second = startLocalHost({
+    services: services as Services,
+    pages: folder(),
+    port: Number(port),
+    noteFault,
+  })
   await expect(second).rejects.toThrow(/EADDRINUSE/)
 })

@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import sirv from 'sirv'
-import { answer } from '@main/services/answer'
+import { answerPage } from '@main/services/answer'
 import type { Services } from '@main/services/create-services'
 import { pageHeaders } from '@main/window/content-policy'
 import { err } from '@shared/units/result'
@@ -14,6 +14,8 @@ export interface LocalHostOptions {
   readonly pages: string
   /** 0 takes any free port. */
   readonly port: number
+  /** Told of errors that are bugs. */
+  readonly noteFault: (thrown: unknown) => void
 }
 
 export interface LocalHost {
@@ -24,7 +26,8 @@ export interface LocalHost {
 }
 
 /** Serves the browser edition to this machine alone: pages, calls and notices behind one door. */
-export async function startLocalHost({ services, pages, port }: LocalHostOptions): Promise<LocalHost> {
+export async function startLocalHost(options: LocalHostOptions): Promise<LocalHost> {
+  const { services, pages, port, noteFault } = options
   const door = new BrowserDoor()
   const files = sirv(pages, {
     etag: true,
@@ -34,7 +37,10 @@ export async function startLocalHost({ services, pages, port }: LocalHostOptions
   const streams = new Set<ServerResponse>()
 
   const server = createServer((request, response) => {
-    handle(request, response).catch(() => refuse(request, response, 500, 'Something went wrong here.'))
+    handle(request, response).catch((thrown: unknown) => {
+      noteFault(thrown)
+      refuse(request, response, 500, 'Something went wrong here.')
+    })
   })
   await listen(server, port)
   const address = `127.0.0.1:${(server.address() as AddressInfo).port}`
@@ -64,7 +70,7 @@ export async function startLocalHost({ services, pages, port }: LocalHostOptions
     if (request.method !== 'POST') return refuse(request, response, 405, 'Calls are posted.')
     const body = await readBody(request)
     if (!body.ok) return refuse(request, response, 400, body.error.message)
-    const reply = await answer(services.handlers, decodeURIComponent(channel), body.value)
+    const reply = await answerPage(services.handlers, decodeURIComponent(channel), body.value, noteFault)
     response.writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
     response.end(JSON.stringify(reply))
   }

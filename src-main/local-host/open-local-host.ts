@@ -2,6 +2,7 @@ import { openData } from '@main/services/open-data'
 import { readLicences } from '@main/services/read-licences'
 import { errnoCode } from '@main/storage/storage-fault'
 import { version } from '@main/version'
+import { noteCrash } from '@main/window/crash-log'
 import { err, ok, type Result } from '@shared/units/result'
 import { type LocalHost, startLocalHost } from './local-host'
 
@@ -33,13 +34,13 @@ export async function openLocalHost(
   })
   if (!data.ok) return data
   const { services, dataFolder } = data.value
-  const host = await startLocalHost({ services, pages: options.pages, port: options.port }).catch(
-    async (thrown: unknown) => {
-      await data.value.close()
-      if (errnoCode(thrown) === 'EADDRINUSE' || errnoCode(thrown) === 'EACCES') return undefined
-      throw thrown
-    },
-  )
+  const noteFault = (thrown: unknown) => noteCrash(options.home, options.now(), 'A call failed.', thrown)
+  const { pages, port } = options
+  const host = await startLocalHost({ services, pages, port, noteFault }).catch(async (thrown: unknown) => {
+    await data.value.close()
+    if (errnoCode(thrown) === 'EADDRINUSE' || errnoCode(thrown) === 'EACCES') return undefined
+    throw thrown
+  })
   if (!host)
     return err({
       code: 'unavailable',

@@ -16,9 +16,11 @@ export interface OpenWindow {
   /** Puts the page's own commands into the menu bar. */
   readonly showMenu: (groups: MenuGroups) => void
   readonly closing: Closing
+  /** Loads the page; what it calls while it loads finds the window in place. */
+  readonly load: () => Promise<void>
 }
 
-/** Opens the program's window where it was last time, and keeps it locked to its own pages. */
+/** Makes the program's window, where it was last time and locked to its own pages; its page is loaded after. */
 export async function openWindow(
   home: string,
   preload: string,
@@ -56,6 +58,9 @@ export async function openWindow(
   showMenu([])
   if (bounds.maximised) window.maximize()
   window.once('ready-to-show', () => window.show())
-  await window.loadURL(appStart)
-  return { window, tell, showMenu, closing }
+  const load = () =>
+    window.loadURL(appStart).catch((thrown: unknown) => {
+      if (!window.isDestroyed()) throw thrown // closed before it had loaded is no fault
+    })
+  return { window, tell, showMenu, closing, load }
 }
