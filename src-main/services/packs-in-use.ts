@@ -14,18 +14,18 @@ export interface PackInUse {
 }
 
 // Shipped packs are read once: they do not change while the program runs.
-let shipped: ReadonlyMap<string, RulePack> | undefined
+let read: ReadonlyMap<string, RulePack> | undefined
+const shipped = () => (read ??= readPacks())
 
 /** The packs to judge by, by region, and the user's files that cannot be used. */
 export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[]; problems: PackProblem[] }> {
-  shipped ??= readPacks()
   const { packs: mine, problems } = await own.all()
   const packs: PackInUse[] = []
   for (const region of [...new Set([...packFiles.keys(), ...mine.keys()])].sort()) {
-    const builtIn = shipped.get(region)
+    const builtIn = shipped().get(region)
     const ownPack = mine.get(region)
-    const merged = ownPack && laidOver(builtIn, ownPack)
-    if (merged && !merged.ok) problems.push({ file: `${region}.rules.json`, message: merged.error.message })
+    const merged = ownPack && withShipped(ownPack)
+    if (merged && !merged.ok) problems.push(notInUse(region, builtIn, merged.error.message))
     const pack = merged?.ok ? merged.value : builtIn
     if (pack)
       packs.push({
@@ -39,7 +39,14 @@ export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[];
   return { packs, problems }
 }
 
-function laidOver(builtIn: RulePack | undefined, own: PackJson): Result<RulePack> {
-  const read = parsePack(own)
-  return read.ok ? inUse(builtIn, read.value) : read
+/** A pack of the user's laid together with the shipped one of its region, or what is wrong with it. */
+export function withShipped(own: PackJson): Result<RulePack> {
+  const pack = parsePack(own)
+  return pack.ok ? inUse(shipped().get(pack.value.region), pack.value) : pack
+}
+
+function notInUse(region: string, builtIn: RulePack | undefined, message: string): PackProblem {
+  const file = `${region}.rules.json`
+  const instead = builtIn ? `; the shipped rules for ${builtIn.name} are` : ''
+  return { file, message: `${file} is not in use${instead}. ${message}` }
 }

@@ -1,9 +1,8 @@
 import type { PackFolder } from '@main/storage/pack-folder'
 import { asResult } from '@main/storage/storage-fault'
 import type { Handlers, Subject } from '@shared/contract/contract'
-import { parsePack } from '@shared/rules/pack'
 import { err, ok } from '@shared/units/result'
-import { packsInUse } from './packs-in-use'
+import { packsInUse, withShipped } from './packs-in-use'
 
 /** Rule packs: the shipped ones with the user's own rules laid over them. */
 export function packHandlers(own: PackFolder): Handlers<Subject<'packs'>> {
@@ -20,10 +19,11 @@ export function packHandlers(own: PackFolder): Handlers<Subject<'packs'>> {
 
     'packs:save': ({ pack }) =>
       asResult(async () => {
-        const read = parsePack(pack)
-        if (!read.ok) return read
-        await own.save(read.value.region, pack)
-        return ok({ region: read.value.region })
+        const together = withShipped(pack)
+        if (!together.ok) return together
+        const { region } = together.value
+        await own.save(region, pack)
+        return ok({ region })
       }),
 
     'packs:delete': ({ region }) =>

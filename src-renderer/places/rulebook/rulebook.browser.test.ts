@@ -150,6 +150,7 @@ test.each([
     'rules.0.check.unit',
   ],
   ['an impossible date', { check: { op: 'forbidden' }, from: '2026-02-30' }, 'rules.0.from'],
+  ['an id used twice', { id: 'own-2', check: { op: 'forbidden' } }, 'rules.1.id'],
 ])('a file with %s is refused whole, with the path, and the rules in use stay', async (_, wrong, path) => {
   const rule = {
     id: 'own-1',
@@ -167,7 +168,7 @@ test.each([
     zones: [],
     species: [],
     notFound: [],
-    rules: [rule],
+    rules: [rule, { ...rule, id: 'own-2', check: { op: 'forbidden' } }],
   }
   expect(await bringInRules({ name: 'mine.json', text: JSON.stringify(pack) })).toBeUndefined()
   const said = notices.list.at(-1)?.text ?? ''
