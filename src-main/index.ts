@@ -40,7 +40,10 @@ protocol.registerSchemesAsPrivileged([
 // Whoever comes second leaves before touching the disk; the first shows its window.
 if (app.requestSingleInstanceLock())
   start().catch((thrown: unknown) => {
-    dialog.showErrorBox('Potwright could not start', `What went wrong is noted in ${join(home, 'crashes.log')}.`)
+    dialog.showErrorBox(
+      'Potwright could not start',
+      `What went wrong is noted in ${join(home, 'crashes.log')}.`,
+    )
     stopOn(thrown)
   })
 else app.quit()
