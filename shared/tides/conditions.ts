@@ -7,6 +7,8 @@ export interface Conditions {
   /** Least and greatest depth over the tide [m]. */
   readonly depthLowM: number
   readonly depthHighM: number
+  /** Where no tide is known the depths are the charted one; this names what would have to be known. */
+  readonly missingTide?: string
   readonly bottom: Bottom | undefined
   readonly waves: { readonly heightM: number; readonly periodS: number } | undefined
   readonly temperatureC: number | undefined
@@ -40,6 +42,7 @@ export function conditionsAt(
     surfaceCurrentMps: stream.mps + windDriftShare * (water.windMps ?? 0),
     depthLowM: Math.max(0, water.depthM + lowM),
     depthHighM: water.depthM + highM,
+    ...(tideKnown(water, predicted) ? {} : { missingTide: 'the tide at this water' }),
     bottom: water.bottom,
     waves: water.waves,
     temperatureC: water.temperatureC,
@@ -61,6 +64,9 @@ function strongestStream(
       : { mps: predictedMps, basis: 'the rate typed in, scaled by the range on the days in question' }
   return predictedMps === undefined ? undefined : { mps: predictedMps, basis: 'predictions for the station' }
 }
+
+const tideKnown = (water: Water, predicted: { highM?: number }) =>
+  water.tide?.source === 'range' || predicted.highM !== undefined
 
 /** Heights above chart datum; without a tide the depth is taken as it stands. */
 function tideExtremes(water: Water, predicted: { lowM?: number; highM?: number }): [number, number] {

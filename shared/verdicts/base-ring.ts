@@ -49,7 +49,7 @@ export function ringAdvice(prepared: Prepared, addedKg: number | undefined, want
     return ` A base ring of ${nominal(words, bar.to)} bar, ${words.with(heavierKg, 'kg')} heavier, ${would}.`
   }
   if (addedKg > heaviestKg) return ' No weight that one would put on the base would hold it.'
-  return ` About ${words.with(addedKg, 'kg')} more ballast on the base ${would}.`
+  return ` About ${words.atLeast(addedKg, 'kg')} more ballast on the base ${would}.`
 }
 
 /** What the base ring gains by another bar [kg]. */

@@ -158,6 +158,39 @@ describe('states', () => {
   })
 })
 
+describe('what moves a pot in still water', () => {
+  const still = (pot: Pot, more: Partial<Conditions> = {}) =>
+    check(pot, { conditions: { ...channel, surfaceCurrentMps: 0.1, ...more } }).verdicts.holdsBottom
+      .findings[0]
+  test('a large float on a short rope lifts it', () => {
+    const lifted = still({
+      ...standard,
+      rope: { material: 'PES', construction: '3-strand', diameterMm: 8, lengthM: 6 },
+      float: {
+        shape: 'sphere',
+        diameterMm: 400,
+        massKg: 1,
+        material: 'PVC',
+        colours: ['red'],
+        pattern: 'solid',
+      },
+    })
+    expect(lifted).toMatchObject({
+      state: 'fails',
+      what: 'Slides: the float lifts it by the rope. Use a longer rope, or a smaller float.',
+    })
+  })
+  test('waves alone', () => {
+    expect(still(standard, { waves: { heightM: 3, periodS: 9 } })?.what).toMatch(
+      /^Slides even in still water; the strongest current here is 0\.1\./,
+    )
+  })
+  test('a pot of floating bars pulls up', () => {
+    const frame = (standard.frame ?? []).map((member) => ({ ...member, material: 'pp' }))
+    expect(still({ ...standard, frame, ballast: [] })?.what).toMatch(/^The pot floats: .* pulls up with \d/)
+  })
+})
+
 describe('cannot tell, with what is missing', () => {
   test.each([
     ['rope', 'holdsBottom', 'the rope'],
@@ -182,6 +215,17 @@ describe('cannot tell, with what is missing', () => {
   test('water no deeper than the pot is high', () => {
     const shallow = check(standard, { conditions: { ...channel, depthLowM: 0, depthHighM: 0.2 } })
     expect(shallow.verdicts.holdsBottom.state).toBe('cannot-tell')
+    expect(finding(shallow, 'floatShows', 'float:shows')?.what).toBe(
+      'Cannot tell: the pot, 0.32 m high, stands in no more than 0.2 m of water.',
+    )
+  })
+  test('without a tide, how deep it gets at high water, so the float may not show', () => {
+    const tideless = check(standard, {
+      conditions: { ...channel, depthHighM: 8, missingTide: 'the tide at this water' },
+    }).verdicts.floatShows
+    expect(tideless.state).toBe('cannot-tell')
+    expect(tideless.findings[0]?.what).toMatch(/^Shows in .* at the depth given/)
+    expect(tideless.findings.find((f) => f.rule === 'float:tide')?.missing).toBe('the tide at this water')
   })
 })
 
@@ -196,6 +240,45 @@ describe('float', () => {
       /^The rope is 6 m; .* asks for 1\d m/,
     )
     expect(finding(short, 'floatShows', 'float:shows')?.what).toMatch(/^Drawn .* m under/)
+  })
+  test('a rope long enough for the depth but not for the current fails, and says which', () => {
+    const { findings } = check(standard, { conditions: { ...channel, surfaceCurrentMps: 1 } }).verdicts
+      .floatShows
+    const [shows, length] = findings
+    expect(shows?.what).toMatch(/ A rope of 23 m would keep it up\.$/)
+    expect(length).toMatchObject({ rule: 'float:rope-length', state: 'fails', actual: 22 })
+    expect(length?.what).toMatch(/^The rope is 22 m: enough for the depth, but .* takes 23 m/)
+    expect(Number(length?.limit)).toBeGreaterThan(22)
+  })
+  test('what is said of the rope never contradicts its state', () => {
+    for (const pot of starterPots)
+      for (const surfaceCurrentMps of [0, 0.3, 0.5, 0.7, 0.9, 1.2]) {
+        const { findings } = check(pot, { conditions: { ...channel, surfaceCurrentMps } }).verdicts.floatShows
+        const length = findings.find((f) => f.rule === 'float:rope-length')
+        expect(length?.state === 'fails').toBe(Number(length?.actual) < Number(length?.limit))
+      }
+  })
+  test('high water asks most of the float, whatever the rope', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('PP', 'PE', 'PA', 'PES', 'lead-core'),
+        fc.double({ min: 4, max: 80, noNaN: true }),
+        fc.double({ min: 0, max: 1.5, noNaN: true }),
+        fc.double({ min: 0, max: 2, noNaN: true }),
+        (material, lengthM, surfaceCurrentMps, massKg) => {
+          const rope: Pot['rope'] = {
+            ...{ material, construction: '3-strand', diameterMm: 8, lengthM },
+            weights: [{ massKg, belowFloatM: 3 }],
+          }
+          const asked = (depthM: number) => {
+            const sea = { ...channel, surfaceCurrentMps, depthLowM: depthM, depthHighM: depthM }
+            return figure(check({ ...standard, rope }, { conditions: sea }), 'floatShows', 'verticalN').mid
+          }
+          expect(asked(11)).toBeGreaterThan(asked(5) * 0.98 - 0.1)
+        },
+      ),
+      { numRuns: 60 },
+    )
   })
   test('a float heavier than its water sinks', () => {
     const stone: Pot = {
@@ -221,7 +304,8 @@ describe('float', () => {
       state: 'holds',
     })
   })
-  test('tied off, no float has to show', () => {
+  test('tied off, no float has to show, whatever float it has', () => {
+    expect(check(standard, { trip: { ...trip, tiedOff: true } }).verdicts.floatShows.findings).toHaveLength(1)
     const tied = check(without('float'), { trip: { ...trip, tiedOff: true } })
     expect(tied.verdicts.floatShows.state).toBe('holds')
     expect(tied.verdicts.holdsBottom.state).not.toBe('cannot-tell')

@@ -18,6 +18,19 @@ export function depthsOver(prepared: Prepared, conditions: Conditions): Depths |
   return { lowM: Math.max(conditions.depthLowM, least), highM: conditions.depthHighM }
 }
 
+/** Cannot tell, where even at high water the pot is not covered. */
+export function tooShallow(prepared: Prepared, { depthHighM }: Conditions, rule: string): Finding {
+  const { words, shape } = prepared
+  return {
+    rule,
+    state: 'cannot-tell',
+    part: 'water',
+    what: `Cannot tell: the pot, ${words.with(shape.heightM, 'm')} high, stands in no more than ${words.with(depthHighM, 'm')} of water.`,
+    missing: 'water deeper than the pot is high',
+    standing: 'engineering',
+  }
+}
+
 const coverHeight = (prepared: Prepared) =>
   Math.max(prepared.stance.bridleHeightM, prepared.shape.heightM + prepared.stance.baseHeightM)
 

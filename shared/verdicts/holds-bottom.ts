@@ -8,7 +8,7 @@ import type { Figure, Finding, Verdict } from '@shared/schema/check'
 import type { Bottom } from '@shared/schema/water'
 import type { Conditions } from '@shared/tides/conditions'
 import { baseRing, ringAdvice, ringDensity, type Wanted } from './base-ring'
-import { depthsOver, dryingFinding } from './depths'
+import { depthsOver, dryingFinding, tooShallow } from './depths'
 import { cannotTell, isFiniteSpread, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
 import { forEachOutlook, standingIn, type Prepared } from './prepared'
 import { rangeWarnings } from './range-warnings'
@@ -38,11 +38,7 @@ export function holdsBottom(prepared: Prepared): Verdict {
   if (missing.length > 0 || !conditions?.bottom)
     return verdictOf([cannotTell('bottom:slides', 'whether it holds', joined(missing))], weight)
   const worst = worstDepth(prepared, conditions, conditions.bottom)
-  if (worst === undefined)
-    return verdictOf(
-      [cannotTell('bottom:slides', 'whether it holds', 'water deeper than the pot is high', 'water')],
-      weight,
-    )
+  if (worst === undefined) return verdictOf([tooShallow(prepared, conditions, 'bottom:slides')], weight)
   if (prepared.wetWeightN <= 0) return verdictOf([floatsAway(prepared)], weight)
   const place = { depthM: worst, currentMps: conditions.surfaceCurrentMps, bottom: conditions.bottom }
   const solved = forEachOutlook((outlook) => solvePot(prepared, { outlook, ...place }))
@@ -142,9 +138,11 @@ function movement(prepared: Prepared, solved: Solved, place: Place, how: 'slide'
   const advice = (outlook: Wanted['outlook']) =>
     state === 'holds' ? '' : ringAdvice(prepared, solved[outlook].ringKg, { outlook, ...place })
   const sentence = {
-    fails: `${does} at ${words.with(limit.mid, 'm/s')}; ${here}.${advice('middle')}`,
-    close: `May ${todo} from ${words.with(limit.low, 'm/s')}, likely ${words.bare(limit.mid, 'm/s')}; ${here}.${advice('cautious')}`,
-    holds: solved.middle.currents[how].beyond
+    fails: isLifted(prepared, solved.middle)
+      ? `${does}: the float lifts it by the rope. Use a longer rope, or a smaller float.`
+      : `${does} ${limit.mid > 0 ? `at ${words.with(limit.mid, 'm/s')}` : inAnyCurrent}; ${here}.${advice('middle')}`,
+    close: `May ${todo} ${limit.low > 0 ? `from ${words.with(limit.low, 'm/s')}` : inAnyCurrent}, likely ${words.bare(limit.mid, 'm/s')}; ${here}.${advice('cautious')}`,
+    holds: solved.cautious.currents[how].beyond
       ? `Does not ${todo} in any current that was tried.`
       : `Does not ${todo} below ${words.with(limit.low, 'm/s')}; ${here}.`,
   }
@@ -162,8 +160,16 @@ function movement(prepared: Prepared, solved: Solved, place: Place, how: 'slide'
   }
 }
 
+// Where waves alone move it.
+const inAnyCurrent = 'even in still water'
+
+const isLifted = ({ wetWeightN }: Prepared, { standing: { hold } }: SolvedPot): boolean =>
+  hold.ropeUpliftN > wetWeightN
+
 function lineFailure(solved: Solved): Finding[] {
-  const line = solved.middle.standing.line
+  const line = Object.values(solved)
+    .map((pot) => pot.standing.line)
+    .find((tried) => tried?.state === 'failed')
   if (line?.state !== 'failed') return []
   return [
     {
@@ -205,7 +211,7 @@ function floatsAway({ wetWeightN, words }: Prepared): Finding {
     rule: 'bottom:slides',
     state: 'fails',
     part: 'body',
-    what: `The pot floats: it weighs ${words.with(wetWeightN, 'N')} in the water.`,
+    what: `The pot floats: in the water it pulls up with ${words.with(Math.abs(wetWeightN), 'N')}.`,
     actual: wetWeightN,
     limit: 0,
     margin: wetWeightN,

@@ -7,6 +7,8 @@ export interface Words {
   with(value: number, unit: string): string
   /** "0.72", where the unit was just said. */
   bare(value: number, unit: string): string
+  /** "23 m" for 22.1: what is asked for at least, so rounded up. */
+  atLeast(value: number, unit: string): string
   /** "0.60-1.1 m/s" */
   range(low: number, high: number, unit: string): string
 }
@@ -19,6 +21,8 @@ export function wordsIn(system: UnitSystem): Words {
     system,
     bare,
     with: (value, unit) => (symbol(unit) === '' ? bare(value, unit) : `${bare(value, unit)} ${symbol(unit)}`),
+    atLeast: (value, unit) =>
+      `${significant(roundedUp(toDisplay(value, unit, system)), 2)} ${symbol(unit)}`.trim(),
     range: (low, high, unit) => {
       const [least, most] = [Math.min(low, high), Math.max(low, high)]
       const text =
@@ -28,6 +32,13 @@ export function wordsIn(system: UnitSystem): Words {
       return `${text} ${symbol(unit)}`.trim()
     },
   }
+}
+
+/** Up to two figures; a hair over counts as none. */
+function roundedUp(value: number): number {
+  if (!(value > 0)) return value
+  const step = 10 ** (Math.floor(Math.log10(value)) - 1)
+  return Math.ceil(value / step - 1e-6) * step
 }
 
 /** A bar, rope or float size: nominal, so as it is written. */
