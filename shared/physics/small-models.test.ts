@@ -95,6 +95,27 @@ describe('catenary', () => {
     const low = v - 20 * 120
     const span = (h / 20) * (Math.asinh(v / h) - Math.asinh(low / h)) + (h * 120) / 1e9
     expect(span).toBeCloseTo(100, 6)
+    const soft = elasticCatenary({ ...line, stiffnessN: 5e4 })
+    expect(soft.converged).toBe(true)
+    const [sh, sv] = [soft.horizontalN, soft.verticalTopN]
+    const lower = sv - 20 * 120
+    const stretched = (sh / 20) * (Math.asinh(sv / sh) - Math.asinh(lower / sh)) + (sh * 120) / 5e4
+    expect(stretched).toBeCloseTo(100, 6)
+    const rise =
+      (sh / 20) * (Math.hypot(1, sv / sh) - Math.hypot(1, lower / sh)) + (sv * 120 - 10 * 120 ** 2) / 5e4
+    expect(rise).toBeCloseTo(30, 6)
+  })
+  test('laid on the bed it obeys them too', () => {
+    const soft = elasticCatenary({ ...line, lengthM: 125, stiffnessN: 5e4, onBed: true })
+    const [h, v] = [soft.horizontalN, soft.verticalTopN]
+    expect(soft.groundedM + (h / 20) * Math.asinh(v / h) + (h * 125) / 5e4).toBeCloseTo(100, 6)
+    expect((h / 20) * (Math.hypot(1, v / h) - 1) + v ** 2 / (2 * 5e4 * 20)).toBeCloseTo(30, 6)
+  })
+  test('taut enough to lift off the bed it hangs as if there were none', () => {
+    const taut = { ...line, lengthM: 105 }
+    const laid = elasticCatenary({ ...taut, onBed: true })
+    expect(laid.groundedM).toBe(0)
+    expect(laid.horizontalN / elasticCatenary(taut).horizontalN).toBeCloseTo(1, 9)
   })
   test('a soft line stretches and pulls less', () => {
     const stiff = elasticCatenary({ ...line, lengthM: 105 })

@@ -53,6 +53,9 @@ describe('speed at a height', () => {
     expect(speedFromDepthMean(1, 20, 6.4)).toBeCloseTo(1, 12)
     expect(() => speedFromDepthMean(1, 0, 1)).toThrow(RangeError)
   })
+  test('friction velocity is the depth mean over the logarithm of the depth', () => {
+    expect(frictionVelocity(2, Math.E ** 6, 1)).toBeCloseTo((0.4 * 2) / 5, 12)
+  })
   test('friction velocity refuses water thinner than the roughness', () => {
     expect(() => frictionVelocity(1, 0.005, 0.003)).toThrow(RangeError)
     expect(() => frictionVelocity(1, 10, 0)).toThrow(RangeError)

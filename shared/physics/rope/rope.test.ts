@@ -70,6 +70,9 @@ describe('drag', () => {
   })
   test('humming and towed gear', () => {
     expect(() => strummingFrequency(1, 0)).toThrow(RangeError)
+    // Twice the speed hums an octave higher, twice the diameter an octave lower.
+    expect(strummingFrequency(1, 0.01) / strummingFrequency(0.5, 0.01)).toBeCloseTo(2, 12)
+    expect(strummingFrequency(1, 0.02) / strummingFrequency(1, 0.01)).toBeCloseTo(0.5, 12)
     expect(towedGearDrag(100, true) - towedGearDrag(100, false)).toBeCloseTo(40.26, 10)
   })
 })

@@ -57,6 +57,16 @@ describe('verification', () => {
       { id: 'a', model: 'toString' },
     ])
   })
+  test.each([
+    ['lift.guideline-men', { zone: 'over the moon' }, 'over the moon'],
+    ['lift.guideline-women', { reach: 'at a stretch' }, 'at a stretch'],
+    ['line.pull-under-current', { float_net_buoyancy_N: 1e7 }, 'not drawn under'],
+    ['line.sunk-float-dip', { rope_length_m: 0 }, 'no length'],
+  ])('%s with %j is refused with the reason', (model, change, words) => {
+    const known = vectors.find((each) => each.model === model)
+    const changed = { ...vector, model, inputs: { ...known?.inputs, ...change } }
+    expect(verifyVectors([changed], physicsModels).failed[0]?.reason).toContain(words)
+  })
   test('a missing input or an input of the wrong kind is a refusal that names it', () => {
     const missing = { ...vector, model: 'wave.length', inputs: { period_s: '8' } }
     expect(verifyVectors([missing], physicsModels).failed[0]?.reason).toContain('period_s')

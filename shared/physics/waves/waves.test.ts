@@ -77,6 +77,15 @@ describe('force of current and waves', () => {
     const force = waveCurrentForce({ ...load, dragAreaM2: 0, inertiaVolumeM3: 0.01 })
     expect(force).toBeCloseTo((1025 * 0.01 * 0.4 * 2 * Math.PI) / 6, 6)
   })
+  test('in waves alone, drag and inertia meet at the phase between them', () => {
+    // D cos²θ + I sin θ is greatest at sin θ = I/2D, where it is D + I²/4D; from I = 2D on it is I.
+    const drag = 0.5 * 1025 * 0.1 * 0.4 ** 2
+    for (const share of [0.3, 1, 1.9, 2.5]) {
+      const inertiaVolumeM3 = (share * drag * 6) / (1025 * 0.4 * 2 * Math.PI)
+      const force = waveCurrentForce({ ...load, currentMps: 0, inertiaVolumeM3 })
+      expect(force / drag).toBeCloseTo(share < 2 ? 1 + share ** 2 / 4 : share, 9)
+    }
+  })
   test('is never below any moment of the wave', () => {
     fc.assert(
       fc.property(
