@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { partNames } from '@shared/schema/check'
 import { bottoms } from '@shared/schema/water'
 import { coefficientSet, defaultCoefficients, outlooks } from './coefficients'
@@ -14,9 +15,6 @@ import { screenModels } from './netting/screen'
 
 /* Any pot in any water that the file formats allow, the absurd ones too: always a number or a reason. */
 
-// Evenly spread, unlike doubles by their bits, of which most would be next to nothing.
-const between = (min: number, max: number) =>
-  fc.noBias(fc.integer({ min: 0, max: 1_000_000 })).map((step) => min + ((max - min) * step) / 1_000_000)
 const often0 = (arbitrary: fc.Arbitrary<number>) =>
   fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 5, arbitrary })
 

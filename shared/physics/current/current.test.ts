@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { bottoms } from '@shared/schema/water'
 import { bedDragCoefficient, bedRoughness } from './bed-roughness'
 import { meanSquareBetween, meanSquareOverPanel } from './mean-square'
 import type { CurrentProfile } from './profile'
 import { frictionVelocity, logLawSpeed, roughnessWithin, speedAt, speedFromDepthMean } from './speed'
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const power: CurrentProfile = { profile: 'power', surfaceCurrentMps: 1, depthM: 20 }
 const log: CurrentProfile = { profile: 'log', surfaceCurrentMps: 1, depthM: 20, z0M: 0.003 }
 const uniform: CurrentProfile = { profile: 'uniform', surfaceCurrentMps: 1, depthM: 20 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { floatDraft, floatDragArea, floatHeight, floatVolume, netBuoyancy, sunkDragArea } from './float'
 import type { FloatBody } from './float-body'
 import { sphereDraft, sphereSideArea } from './sphere'
@@ -58,7 +59,7 @@ describe('floats', () => {
 
   test('a float settles until it displaces itself and its load', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (share) => {
+      fc.property(between(0, 1), (share) => {
         for (const body of solids) {
           const load = share * netBuoyancy(body, 1025)
           const displaced = slicedVolume(body, floatDraft(body, load, 1025))

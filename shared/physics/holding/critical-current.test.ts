@@ -1,13 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { plainLine } from '@shared/physics/line/line-samples'
 import { criticalCurrents } from './critical-current'
 import { plainSlideCurrent, plainTipCurrent } from './plain-current'
 import { potDrag } from './pot-drag'
 import { bar, lonePot, panel, ropedPot, still } from './pot-samples'
 import { standing, type StandingPot } from './standing-pot'
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 describe('critical currents', () => {
   test('without a rope they are the closed forms', () => {

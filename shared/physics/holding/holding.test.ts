@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { plainLine } from '@shared/physics/line/line-samples'
 import { aarsnes } from '@shared/physics/netting/aarsnes'
 import { screenCoefficient } from '@shared/physics/netting/screen'
@@ -13,7 +14,6 @@ import { bar, lonePot, middle, panel, ropedPot, still } from './pot-samples'
 import { ringMassNeeded } from './ring-needed'
 import { standing } from './standing-pot'
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const only = (body: FlowBody, flow = still) => potDrag([body], flow)
 
 describe('drag of a pot', () => {

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import { between } from '@shared/numerics/even-samples'
 import { netBuoyancy, sunkDragArea } from '@shared/physics/float/float'
 import type { FloatBody } from '@shared/physics/float/float-body'
 import { solveLine } from './line'
@@ -28,8 +29,6 @@ export const plainLine = (change: Partial<LineProblem> = {}): LineProblem => ({
   potHeightM: 0,
   ...change,
 })
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 const anyFloat: fc.Arbitrary<FloatBody> = fc
   .tuple(

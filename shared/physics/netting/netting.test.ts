@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { aarsnes } from './aarsnes'
 import { fridmanPanel } from './fridman-panel'
 import { kristiansenFaltinsen, twineDrag } from './kristiansen-faltinsen'
@@ -11,7 +12,6 @@ import { diamondMeshSolidity, knottedMeshSolidity, squareMeshSolidity } from './
 import { milneTwineDrag } from './twine-drag'
 import { angledWake, lolandWake, speedBehind } from './wake'
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const flow = { solidity: 0.2, speedMps: 0.5, twineDiameterM: 0.002, viscosity: 1.35e-6 }
 
 describe('solidity', () => {

@@ -1,10 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { between } from '@shared/numerics/even-samples'
 import { relativeDepth, waveLength, waveNumber } from './dispersion'
 import { bedExcursion, bedOrbitalSpeed, unbrokenHeight, waveMotion } from './orbital'
 import { waveCurrentForce } from './wave-current-force'
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 describe('dispersion', () => {
   test('holds for any period and depth', () => {
