@@ -19,27 +19,40 @@ export interface PlanPiece {
 
 // A moderate speed for the twine's Reynolds number; the default screen model does not depend on it.
 const plainSpeed = { speedMps: 0.7, viscosity: 1.35e-6 } as const
-const barCd = 1.2
+
+/** What the drag of a pot moving up or down is reckoned with. */
+export interface PlanFlow {
+  /** Factor on the twine's diameter, 1 clean. */
+  readonly growth: number
+  readonly barCd: number
+  readonly wakeFactor: number
+  /** Most that netting can have, closed with weed or mud. */
+  readonly closedBaseCd: number
+}
+
+const cleanPot: PlanFlow = { growth: 1, barCd: 1.2, wakeFactor: 0.46, closedBaseCd: 1.1 }
 
 /**
  * Drag areas of a pot that moves straight up or down: base and top netting, the one behind the other slowed by
  * its wake, and the bars that lie level.
  *
- * Σ Cd A; netting face-on by the default screen model, the second panel with r² = (1 - 0.46 Cd)²; bars 1.2.
+ * Σ Cd A; netting face-on by the default screen model, at most 1.1 on its outline where it is closed; the second panel
+ * with r² = (1 - 0.46 Cd)²; bars 1.2.
  *
- * @param growth factor on the twine's diameter, 1 clean
+ * @param flow growth and coefficients; those of a clean pot where left out
  * @returns pieces with their heights above the base [m²], [m]
- * @source panel model of Aarsnes, Rudi & Loland 1990; wake Loland 1991 (from memory)
+ * @source panel model of Aarsnes, Rudi & Loland 1990; wake Loland 1991 (from memory); closed base by judgement
  */
-export function planDrag(pot: Pot, shape: PotShape, growth = 1): PlanPiece[] {
+export function planDrag(pot: Pot, shape: PotShape, flow: PlanFlow = cleanPot): PlanPiece[] {
   const pieces: PlanPiece[] = []
   if (pot.netting) {
-    const solidity = nettingSolidity(pot.netting, growth)
-    const twineDiameterM = mm(pot.netting.twineDiameterMm) * growth
-    const { cd } = screenCoefficient('aarsnes', { solidity, twineDiameterM, ...plainSpeed }, 0)
+    const solidity = nettingSolidity(pot.netting, flow.growth)
+    const twineDiameterM = mm(pot.netting.twineDiameterMm) * flow.growth
+    const open = screenCoefficient('aarsnes', { solidity, twineDiameterM, ...plainSpeed }, 0)
+    const cd = Math.min(open.cd, flow.closedBaseCd)
     pieces.push({ dragAreaM2: cd * baseArea(shape), heightM: 0 })
     if (hasTopNetting(pot)) {
-      const slowed = lolandWake(cd) ** 2
+      const slowed = lolandWake(cd, flow.wakeFactor) ** 2
       pieces.push({ dragAreaM2: cd * slowed * topArea(shape), heightM: shape.heightM })
     }
   }
@@ -47,7 +60,7 @@ export function planDrag(pot: Pot, shape: PotShape, growth = 1): PlanPiece[] {
     if (member.role === 'strut') continue
     const outer = member.diameterM + 2 * member.wrapM
     for (const heightM of member.heightsM)
-      pieces.push({ dragAreaM2: barCd * outer * member.pieceLengthM, heightM })
+      pieces.push({ dragAreaM2: flow.barCd * outer * member.pieceLengthM, heightM })
   }
   return pieces
 }

@@ -124,3 +124,4 @@ export type Materials = v.InferOutput<typeof MaterialsSchema>
 export type OwnMaterials = v.InferOutput<typeof OwnMaterialsSchema>
 export type Solid = Materials['solids'][number]
 export type BaitHolderRow = Materials['baitHolders'][number]
+export type RopeRow = Materials['ropes'][number]

@@ -332,6 +332,34 @@ describe('lifting and stowing', () => {
     const worn = check(standard, { wear: { ropeStrengthLeft: 0.2 } })
     expect(finding(worn, 'lifts', 'lifts:rope')?.state).toBe('fails')
   })
+  test('close says both cautious figures, and the strength its own source', () => {
+    const rope = finding(check(starter('starter-heavy')), 'lifts', 'lifts:rope')
+    expect(rope?.state).toBe('close')
+    expect(rope?.what).toMatch(/by cautious figures 770 against 300 N\.$/)
+    expect(rope?.source?.publisher).toBeUndefined()
+    expect(rope?.source?.title).toMatch(/^Judgement/)
+  })
+  test('a catch that is not given is not spoken of as counted', () => {
+    expect(finding(check(without('catchKg')), 'lifts', 'lifts:person')?.what).toMatch(/no catch counted/)
+    expect(finding(check(standard), 'lifts', 'lifts:person')?.what).toMatch(/with catch and water/)
+  })
+  test('thin rope that cuts into the hands is told, as advice; a hauler has no hands', () => {
+    const thin: Pot = {
+      ...standard,
+      rope: { material: 'PES', construction: '3-strand', diameterMm: 6, lengthM: 22 },
+    }
+    expect(finding(check(thin), 'lifts', 'lifts:grip')).toMatchObject({ standing: 'advice', state: 'holds' })
+    expect(finding(check(standard), 'lifts', 'lifts:grip')).toBeUndefined()
+    expect(finding(check({ ...thin, catchKg: 20 }), 'lifts', 'lifts:grip')).toBeUndefined()
+  })
+  test('a boat that heaves pulls hardest on the way up, faster still with a hauler', () => {
+    const sea = { conditions: { ...channel, waves: { heightM: 2.5, periodS: 6 } } }
+    const hand = finding(check(standard, sea), 'lifts', 'lifts:rope')
+    const hauler = finding(check({ ...standard, catchKg: 12 }, sea), 'lifts', 'lifts:rope')
+    expect(hand?.what).toMatch(/ on the way up;/)
+    expect(hauler?.what).toMatch(/ on the way up by a hauler;/)
+    expect(Number(hauler?.actual)).toBeGreaterThan(Number(hand?.actual))
+  })
   test('four of them fit the space; five do not fit the load', () => {
     expect(check(standard, { trip }).verdicts.stows).toMatchObject({
       state: 'holds',

@@ -82,5 +82,6 @@ export const sources = {
     publisher: 'Health and Safety Executive',
     confidence: 'read',
   },
+  grip: { title: 'Common practice in hauling by hand', confidence: 'memory' },
   size: { title: 'Sizes and weights of the parts', confidence: 'derived' },
 } as const satisfies Record<string, Source>

@@ -1,24 +1,13 @@
-import { planDrag } from '@shared/design/plan-drag'
-import { gravity } from '@shared/physics/constants'
-import { liftGuideline } from '@shared/physics/lifting/guideline'
-import { haulingPull, heavingSpeed, leavingWaterPull } from '@shared/physics/lifting/haul'
 import type { Outlook } from '@shared/physics/coefficients'
-import { ropeSafeLoad } from '@shared/physics/rope/strength'
-import { ropeWetWeight } from '@shared/physics/rope/weight'
+import { comfortablePull, easyRopeMm } from '@shared/physics/lifting/grip'
+import { liftGuideline } from '@shared/physics/lifting/guideline'
 import type { Finding, Verdict } from '@shared/schema/check'
-import { mm } from '@shared/design/si'
+import { advisedKg, haulOf, type Haul } from './haul'
 import { cannotTell, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
-import { forEachOutlook, growthOf, type Prepared } from './prepared'
+import { forEachOutlook, type Prepared } from './prepared'
+import { nominal } from './words'
 
-/** Loads of one haul, with one outlook. */
-interface Haul {
-  readonly peakN: number
-  /** Which moment asks the most. */
-  readonly at: 'leaving' | 'hauling' | 'mud'
-  /** What a person carries over the side, without jerks [kg]. */
-  readonly carriedKg: number
-  readonly ropeSafeN: number | undefined
-}
+type Hauls = Record<Outlook, Haul>
 
 /**
  * Whether the haul is within what the rope and a person can safely take.
@@ -35,62 +24,15 @@ export function lifts(prepared: Prepared): Verdict {
   if (missing.length > 0)
     return verdictOf([cannotTell('lifts:load', 'how heavy the haul is', joined(missing))])
   const hauls = forEachOutlook((outlook) => haulOf(prepared, outlook))
-  return verdictOf([ropeFinding(prepared, hauls), personFinding(prepared, hauls)], {
-    peakN: spreadOf(hauls, (haul) => haul.peakN),
-    peakKg: spreadOf(hauls, (haul) => haul.peakN / gravity),
-    ropeSafeN: hauls.middle.ropeSafeN,
-  })
+  return verdictOf(
+    [ropeFinding(prepared, hauls), personFinding(prepared, hauls), ...gripFinding(prepared, hauls.middle)],
+    {
+      peakN: spreadOf(hauls, (haul) => haul.loads.peakN),
+      peakKg: spreadOf(hauls, (haul) => haul.loads.peakKg),
+      ropeSafeN: hauls.middle.ropeSafeN,
+    },
+  )
 }
-
-function haulOf(prepared: Prepared, outlook: Outlook): Haul {
-  const { input, mass, conditions, rope, shape, sets, waterDensity } = prepared
-  const set = sets[outlook]
-  const dryKg = mass.dryMassKg + mass.baitKg
-  const speedMps = conditions?.waves
-    ? heavingSpeed(set.handHaulSpeed, conditions.waves.heightM, conditions.waves.periodS)
-    : set.handHaulSpeed
-  const wetWeightN = Math.max(0, prepared.wetWeightN)
-  const hauling = haulingPull({
-    wetWeightN,
-    planDragAreaM2: planDrag(input.pot, shape, growthOf(prepared, set)).reduce(
-      (sum, piece) => sum + piece.dragAreaM2,
-      0,
-    ),
-    speedMps,
-    ropeWetWeightNpm: rope ? Math.max(0, ropeWetWeight(rope.massKgPerM, rope.densityKgM3, waterDensity)) : 0,
-    ropeLengthM: conditions?.depthHighM ?? input.pot.rope?.lengthM ?? 0,
-    ropeDiameterM: mm(input.pot.rope?.diameterMm ?? 0),
-    waterDensity,
-  })
-  const isMud = conditions?.bottom === 'mud' || conditions?.bottom === 'silt'
-  const mud = isMud ? set.mudBreakout * wetWeightN : 0
-  const leaving = leavingWaterPull(dryKg, mass.catchKg, set.drainedWater, set.jerk)
-  const peakN = Math.max(hauling, mud, leaving)
-  return {
-    peakN,
-    at: peakN === leaving ? 'leaving' : peakN === mud ? 'mud' : 'hauling',
-    carriedKg: dryKg + mass.catchKg + set.drainedWater,
-    ropeSafeN: safeLoad(prepared, outlook),
-  }
-}
-
-function safeLoad({ input, rope, sets }: Prepared, outlook: Outlook): number | undefined {
-  if (!rope || !input.pot.rope) return undefined
-  const set = sets[outlook]
-  return ropeSafeLoad(rope.breakingN, set.ropeSafety, {
-    knot: set.knotStrength,
-    age: input.wear?.ropeStrengthLeft ?? 1,
-    wet: input.pot.rope.material === 'PA' ? set.wetNylonStrength : 1,
-  })
-}
-
-type Hauls = Record<Outlook, Haul>
-
-const moments = {
-  leaving: 'as it leaves the water with catch and water in it',
-  hauling: 'on the way up',
-  mud: 'as it breaks out of the mud',
-} as const
 
 function ropeFinding(prepared: Prepared, hauls: Hauls): Finding {
   const { input, words, rope } = prepared
@@ -102,57 +44,95 @@ function ropeFinding(prepared: Prepared, hauls: Hauls): Finding {
       input.pot.rope ? 'its strength' : 'the rope',
       'rope',
     )
-  const bears = (haul: Haul) => haul.peakN <= (haul.ropeSafeN ?? 0)
+  const bears = (haul: Haul) => haul.loads.peakN <= (haul.ropeSafeN ?? 0)
   const state = stateOver({ cautious: bears(cautious), middle: bears(middle), hopeful: bears(hopeful) })
   const aged = (input.wear?.ropeStrengthLeft ?? 1) < 0.995 ? ', aged as it is,' : ''
-  const load = `${words.with(middle.peakN, 'N')} ${moments[middle.at]}`
+  const { peakN } = middle.loads
+  const peaks = `The haul peaks at ${words.with(peakN, 'N')} ${moment(prepared, middle)}; the rope${aged} is safe to ${words.with(middle.ropeSafeN, 'N')}`
   const sentence = {
-    fails: `The haul peaks at ${load}; the rope${aged} is safe to ${words.with(middle.ropeSafeN, 'N')}. Use thicker rope.`,
-    close: `The haul peaks at ${load}; the rope${aged} is safe to ${words.with(middle.ropeSafeN, 'N')}, by cautious figures to ${words.with(cautious.ropeSafeN, 'N')}.`,
-    holds: `The haul peaks at ${load}; the rope${aged} is safe to ${words.with(middle.ropeSafeN, 'N')}.`,
+    fails: `${peaks}. Use thicker rope.`,
+    close: `${peaks}; by cautious figures ${words.bare(cautious.loads.peakN, 'N')} against ${words.with(cautious.ropeSafeN, 'N')}.`,
+    holds: `${peaks}.`,
   }
   return {
     rule: 'lifts:rope',
     state,
     part: 'rope',
     what: sentence[state],
-    actual: middle.peakN,
+    actual: peakN,
     limit: middle.ropeSafeN,
-    margin: middle.ropeSafeN - middle.peakN,
+    margin: middle.ropeSafeN - peakN,
     unit: 'N',
     standing: 'engineering',
-    source: rope ? { ...sources.rope, title: rope.source } : sources.rope,
+    source: rope ? { title: rope.source, confidence: rope.confidence } : sources.rope,
   }
 }
+
+function moment({ input }: Prepared, { loads, byHauler }: Haul): string {
+  switch (loads.stage) {
+    case 'leaving the water':
+      return `as it leaves the water with ${whatComesUp(input.pot.catchKg)}`
+    case 'coming up':
+      return byHauler ? 'on the way up by a hauler' : 'on the way up'
+    case 'breaking out':
+      return 'as it breaks out of the mud'
+  }
+}
+
+const whatComesUp = (catchKg: number | undefined) =>
+  catchKg === undefined ? 'water in it and no catch counted' : 'catch and water in it'
 
 /**
  * The pot over the side, against the lifting filter: at knuckle height with arms out over the gunwale (cautious),
  * close to the body (middle), at the elbow close to the body (hopeful).
  */
-function personFinding(prepared: Prepared, hauls: Hauls): Finding {
-  const { words } = prepared
+function personFinding({ input, words }: Prepared, hauls: Hauls): Finding {
   const limits = {
     cautious: liftGuideline('men', 'knuckle', 'arms extended'),
-    middle: liftGuideline('men', 'knuckle', 'close to body'),
+    middle: advisedKg,
     hopeful: liftGuideline('men', 'elbow', 'close to body'),
   }
   const state = stateOver(forEachOutlook((outlook) => hauls[outlook].carriedKg <= limits[outlook]))
-  const load = words.with(hauls.middle.carriedKg, 'kg')
+  const { carriedKg } = hauls.middle
+  const load = `Over the side it is ${words.with(carriedKg, 'kg')} with ${whatComesUp(input.pot.catchKg)}`
   const sentence = {
-    fails: `Over the side it is ${load} with catch and water: two people, or a hauler.`,
-    close: `Over the side it is ${load} with catch and water; within the ${words.with(limits.middle, 'kg')} advised close to the body, over the ${words.with(limits.cautious, 'kg')} at arm’s length.`,
-    holds: `Over the side it is ${load} with catch and water, within the advice for one person.`,
+    fails: `${load}: two people, or a hauler.`,
+    close: `${load}; within the ${words.with(limits.middle, 'kg')} advised close to the body, over the ${words.with(limits.cautious, 'kg')} at arm’s length.`,
+    holds: `${load}, within the advice for one person.`,
   }
   return {
     rule: 'lifts:person',
     state,
     part: 'body',
     what: sentence[state],
-    actual: hauls.middle.carriedKg,
+    actual: carriedKg,
     limit: limits.middle,
-    margin: limits.middle - hauls.middle.carriedKg,
+    margin: limits.middle - carriedKg,
     unit: 'kg',
     standing: 'advice',
     source: sources.person,
   }
+}
+
+/** Thin rope cuts into the hands. Advice; the haul still holds. */
+function gripFinding({ input, words }: Prepared, { loads, byHauler }: Haul): Finding[] {
+  const diameterMm = input.pot.rope?.diameterMm
+  if (diameterMm === undefined || byHauler) return []
+  const limit = comfortablePull(diameterMm)
+  const pullN = Math.max(loads.comingUpN, loads.breakingOutN)
+  if (pullN <= limit) return []
+  return [
+    {
+      rule: 'lifts:grip',
+      state: 'holds',
+      part: 'rope',
+      what: `By hand it pulls ${words.with(pullN, 'N')}: rope of ${nominal(words, diameterMm)} cuts into the hands. ${nominal(words, easyRopeMm)} is easier to hold.`,
+      actual: pullN,
+      limit,
+      margin: limit - pullN,
+      unit: 'N',
+      standing: 'advice',
+      source: sources.grip,
+    },
+  ]
 }

@@ -1,4 +1,4 @@
-import type { BaitHolderRow, Materials, Solid } from '@shared/schema/materials'
+import type { BaitHolderRow, Materials, RopeRow, Solid } from '@shared/schema/materials'
 import type { Bait, Netting, Release, Rope } from '@shared/schema/pot'
 import { betweenRows } from './between-rows'
 
@@ -38,6 +38,7 @@ export interface RopeProperties {
   readonly breakingN: number
   readonly densityKgM3: number
   readonly source: string
+  readonly confidence: RopeRow['confidence']
 }
 
 /**
@@ -59,7 +60,8 @@ export function ropeProperties(
   const nearest = rows.reduce((best, row) =>
     Math.abs(row.diameterMm - rope.diameterMm) < Math.abs(best.diameterMm - rope.diameterMm) ? row : best,
   )
-  return { massKgPerM: mass, breakingN: breaking, densityKgM3: density, source: nearest.source }
+  const { source, confidence } = nearest
+  return { massKgPerM: mass, breakingN: breaking, densityKgM3: density, source, confidence }
 }
 
 /** Mass of one metre of netting twine or wire [kg/m] and its density [kg/m3]. */
