@@ -79,7 +79,7 @@ describe('exact limits', () => {
         float: lumpedFloat(40, 0.02),
       }),
     )
-    expect(line.state).toBe('under')
+    expect(line).toMatchObject({ state: 'under', reserveN: 0, verticalN: 40 })
     expect(line.dipM).toBeCloseTo(2, 6)
     expect(line.potUpliftN).toBeCloseTo(40 - 1.8, 6)
   })

@@ -126,6 +126,15 @@ describe('balance and behaviour', () => {
     )
   })
 
+  test('a score of tries is enough for a line of the trade', () => {
+    fc.assert(
+      fc.property(anyLine, (problem) => {
+        expect(solveLine(problem).iterations).toBeLessThan(20)
+        expect(solveLine(problem, 'rough').iterations).toBeLessThan(16)
+      }),
+    )
+  })
+
   test('rough answers lie within a few thousandths of fine ones', () => {
     fc.assert(
       fc.property(anyLine, (problem) => {
@@ -156,6 +165,27 @@ describe('lines that cannot be solved say why', () => {
     const line = solveLine(problem)
     expect(line).toMatchObject({ state: 'failed', converged: false, iterations: 0, residual: 0 })
     expect(line.state === 'failed' ? line.reason : '').toContain(words)
+  })
+  test('nor is there a balance to be found for 850 m of stout floating rope in 41 m of racing water', () => {
+    const line = solveLine(
+      plainLine({
+        profile: 'power',
+        surfaceCurrentMps: 3.6,
+        depthM: 41,
+        ropeLengthM: 850,
+        ropeDiameterM: 0.06,
+        ropeWetWeightNpm: -1,
+        clumps: [{ atFromFloatM: 150, wetWeightN: 30 }],
+        float: { shape: 'sphere', diameterM: 1.6, massKg: 0.15, cd: 1.1, cdAwash: 1 },
+        cdn: 0.75,
+        cdt: 0.2,
+      }),
+    )
+    expect(line).toMatchObject({ state: 'failed', converged: false })
+    expect(line.state === 'failed' ? line.reason : '').toContain('No balance')
+    expect(line.residual).toBeGreaterThan(1e-5)
+    expect(line.iterations).toBeGreaterThan(0)
+    expect(line.iterations).toBeLessThan(161)
   })
   test('nor is there a slack for them', () => {
     expect(slackAtSlackWater(plainLine({ depthM: 0 }))).toBeUndefined()
