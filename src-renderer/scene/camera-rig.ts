@@ -7,8 +7,8 @@ import type { ViewName } from './scene-model'
 
 /** The eye: goes round the pot by mouse, touch, keys or named view, and keeps it framed. */
 export interface CameraRig {
-  /** Points of the world that have to stay in the picture. Keeps the direction looked from. */
-  frame(points: readonly Vector3[]): void
+  /** Points of the world that have to stay in the picture; fitted `anew` though they may still be in it. */
+  frame(points: readonly Vector3[], anew: boolean): void
   view(name: ViewName | 'rig'): void
   /** Direction the current runs to, for the view from up-current. */
   current(direction: Vector3): void
@@ -61,9 +61,10 @@ export function createCameraRig(
   controls.addEventListener('change', settle)
 
   const fit = (direction: Vector3) => fitView(outline, direction, camera)
+  const extent = () => box.getSize(new Vector3()).length()
 
   function reach(): void {
-    const size = box.getSize(new Vector3()).length()
+    const size = extent()
     controls.minDistance = size * 0.12
     controls.maxDistance = size * 6
     camera.near = size * 0.01
@@ -126,14 +127,14 @@ export function createCameraRig(
   }
 
   return {
-    frame(points) {
+    frame(points, anew) {
       if (points.length === 0) return
       outline = points
       box.setFromPoints([...points])
-      const size = box.getSize(new Vector3()).length()
+      const size = extent()
       const grown = size / fitted
       // A dragged size must be seen to grow, so the eye follows only when the pot leaves its frame.
-      if (framed && grown > least && grown < most) return reach()
+      if (framed && !anew && grown > least && grown < most) return reach()
       fitted = size
       if (framed) {
         moveTo(camera.position.clone().sub(controls.target).normalize(), easeMs)
@@ -145,7 +146,7 @@ export function createCameraRig(
     },
     view(name) {
       touched = false
-      fitted = box.getSize(new Vector3()).length()
+      fitted = extent()
       moveTo(directionOf(name), easeMs)
     },
     current(direction) {

@@ -7,10 +7,13 @@ import { ease } from './ease'
 import { readPalette } from './palette'
 import { pictureOf } from './picture'
 import { createSceneContent } from './scene-content'
-import type { PotScene, SceneModel, SceneOptions, Theme } from './scene-model'
+import type { PotScene, SceneMode, SceneModel, SceneOptions, Theme } from './scene-model'
 import { createStage, type Stage } from './stage'
 
 const enterMs = 180
+
+/** Findings and wear are shown on the pot as it stands. */
+const postureIn = (mode: SceneMode) => (mode === 'findings' || mode === 'wear' ? 'built' : mode)
 
 /**
  * The view of a pot in `host`, which gets two canvases laid over each other: the picture and the words over it.
@@ -56,7 +59,10 @@ function run(
   let fold = 0
   let pose = 0
   let entering = 0
+  let moving = false
   let stale = false
+  /** Another pot, or one put another way, which the eye has not come round to yet. */
+  let isNew = true
 
   function draw() {
     bringUp()
@@ -89,7 +95,8 @@ function run(
     content.show(model, fold, pose)
     content.emphasise(pointedAt)
     rig.current(content.flow)
-    rig.frame(content.outline())
+    rig.frame(content.outline(), isNew)
+    isNew &&= moving
   }
 
   /** Eases into or out of the folded and moved states; a change of the design alone does not move anything. */
@@ -101,8 +108,10 @@ function run(
     const mine = ++entering
     // The whole rig is tall and thin, and is read from the side.
     const turns = (model?.mode === 'rig') !== (next.mode === 'rig')
+    isNew ||= model?.pot.id !== next.pot.id || postureIn(model.mode) !== postureIn(next.mode)
     model = next
-    if (fromFold === toFold && fromPose === toPose) {
+    moving = fromFold !== toFold || fromPose !== toPose
+    if (!moving) {
       pose = toPose
       refresh()
       if (turns) {
@@ -115,6 +124,7 @@ function run(
       if (mine !== entering) return
       fold = fromFold + (toFold - fromFold) * t
       pose = fromPose + (toPose - fromPose) * t
+      moving = t < 1
       refresh()
     })
   }

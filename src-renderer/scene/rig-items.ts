@@ -1,4 +1,4 @@
-import type { PotGeometry } from '@shared/design/geometry/pot-geometry'
+import type { Look, PotGeometry } from '@shared/design/geometry/pot-geometry'
 import { Vector3 } from 'three'
 import { hashOf } from './hash'
 import type { PartItem } from './part-items'
@@ -17,11 +17,7 @@ export function linePoints(line: RigLine, flow: Vector3): Vector3[] {
 }
 
 /** The whole rope to scale. Never thinner than two pixels, or it could not be seen from where its end is in view. */
-export function ropeItem(
-  points: readonly Vector3[],
-  radiusM: number,
-  look: 'rope' | 'rope-sinking',
-): PartItem {
+export function ropeItem(points: readonly Vector3[], radiusM: number, look: Look): PartItem {
   const segments = new Float32Array(Math.max(0, points.length - 1) * 6)
   points.slice(1).forEach((to, k) => {
     points[k]?.toArray(segments, k * 6)
@@ -43,7 +39,7 @@ export function haulRopeItem(
   up: Vector3,
   lengthM: number,
   radiusM: number,
-  look: 'rope' | 'rope-sinking',
+  look: Look,
 ): PartItem {
   const end = haulPoint.clone().addScaledVector(up, lengthM)
   const points = Float32Array.from([...haulPoint.toArray(), ...end.toArray()])

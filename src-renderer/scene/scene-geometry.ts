@@ -1,5 +1,6 @@
 import type { PotGeometry } from '@shared/design/geometry/pot-geometry'
 import { potGeometry } from '@shared/design/geometry/build'
+import { lookOfRope } from '@shared/design/geometry/looks'
 import { Quaternion, Vector3 } from 'three'
 import { haulTurn } from './haul-pose'
 import { partItems, type PartItem } from './part-items'
@@ -29,8 +30,7 @@ export function sceneGeometry(model: SceneModel, fold: number): SceneGeometry {
   const { pot, mode, line: rig } = model
   const withFloat = mode !== 'haul' && mode !== 'folded'
   const drawn = potGeometry(pot, { fold, maxSegments: mostSegments, withFloat })
-  const look =
-    drawn.tubes.find(({ part }) => part === 'rope')?.look === 'rope-sinking' ? 'rope-sinking' : 'rope'
+  const look = lookOfRope(pot.rope)
   const ropeRadiusM = (pot.rope?.diameterMm ?? 8) / 2000
 
   if (mode === 'rig' && rig) {

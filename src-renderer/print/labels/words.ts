@@ -13,7 +13,8 @@ export const labelWords = {
   copies: 'Of each',
   written: 'As written on the design',
   height: (least: string) => `Letters at least ${least} high, as printed here at true size.`,
-  noHeight: 'No letter height was found for this region. Letters here are 10 mm high.',
+  noHeight:
+    'No letter height was found for this region. Letters here are 10 mm high on floats, 5 mm on tags.',
   contrasting: 'The letters must stand out from their ground.',
   tooLarge:
     'Letters of this height do not fit across the sheet. Paint or stick them on by hand; the frame shows the height.',
