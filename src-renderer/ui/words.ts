@@ -33,6 +33,13 @@ export const confidenceWords: Record<Confidence, string> = {
   derived: 'Worked out from other facts',
 }
 
+/** What can be done with two versions of one document. */
+export const versionWords = {
+  'keep-both': 'Keep both',
+  'keep-current': 'Keep the one here',
+  'take-other': 'Take the other one',
+} as const
+
 export const words = {
   notANumber: (field: string, kept: string) => `${field} needs a number. It stays at ${kept}.`,
   tooSmall: (field: string, least: string, kept: string) =>
