@@ -33,8 +33,9 @@ export function sayWindow(zone: string, window: WorkWindow): string {
     .join(', ')
 }
 
-/** A height of tide or a depth, in metres or feet however small: -0.07 m, never -68 mm. */
-export const sayHeight = (m: number) => `${significant(Number(reader.field(m, 'm')))} ${reader.symbol('m')}`
+/** A height of tide or a depth, in metres or feet however small: −0.07 m, never −68 mm. */
+export const sayHeight = (m: number) =>
+  `${significant(Number(reader.field(m, 'm'))).replace('-', '−')} ${reader.symbol('m')}`
 
 /** A signed stream in words: flood, ebb or slack. */
 export function sayStream(mps: number): string {
