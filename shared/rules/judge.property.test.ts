@@ -129,6 +129,7 @@ describe.each([...readPacks()])('%s', (region, pack) => {
       fc.property(anyCase, (legal) => {
         const { zone, date, species, holds } = legal.trip
         const isElsewhere = ({ applies }: Rule) =>
+          zone !== undefined &&
           pack.zones.some((one) => one.id === zone) &&
           ((applies?.zones && !applies.zones.includes(zone)) || applies?.exceptZones?.includes(zone))
         const isAnotherTime = ({ from, to, applies }: Rule) =>

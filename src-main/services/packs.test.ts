@@ -63,7 +63,7 @@ test.each(faults)(
     expect(await readFile(file(), 'utf8')).toBe(kept)
     const { wa } = await inUse()
     expect(wa?.owner).toBe('user')
-    expect(wa?.pack.rules.at(-1)).toMatchObject({ id: 'own-1' })
+    expect((wa?.pack['rules'] as unknown[]).at(-1)).toMatchObject({ id: 'own-1' })
   },
 )
 
