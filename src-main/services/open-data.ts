@@ -26,6 +26,9 @@ export interface OpenData {
   readonly close: () => Promise<void>
 }
 
+/** Packing years of history takes the machine a second or two; whoever has just opened the program comes first. */
+const untilBackupMs = 60_000
+
 /** Opens the data folder for the one program that uses it: takes the lock, starts the services. */
 export async function openData(options: OpenDataOptions): Promise<Result<OpenData>> {
   const { home, now, host } = options
@@ -38,11 +41,14 @@ export async function openData(options: OpenDataOptions): Promise<Result<OpenDat
     await sweepTemporary(dataFolder, now())
     const open = (folder: string) => createServices({ dataFolder: folder, machine, now, newId, host })
     const services = await withDemo({ own: await open(dataFolder), folder: join(home, 'demo'), open, now })
-    void services.dailyBackup()
+    const backup = setTimeout(() => void services.dailyBackup(), untilBackupMs).unref()
     return ok({
       services,
       dataFolder,
       close: async () => {
+        clearTimeout(backup)
+        // Closed within the first minute, the day would have none.
+        await services.dailyBackup()
         services.close()
         await lock.value.release()
       },

@@ -2,10 +2,13 @@ import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
-import { aliases } from '../../.config/aliases'
+
+const folderOf = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
 /** Test support: the path of a source beside the tests, as a program made for a test imports it. */
-export const sourceOf = (name: string) => JSON.stringify(fileURLToPath(new URL(name, import.meta.url)))
+export const sourceOf = (name: string) => JSON.stringify(folderOf(name))
+
+const alias = { '@shared': folderOf('../../shared'), '@main': folderOf('..') }
 
 /** Test support: makes a program of its own from a text that imports the sources under test, to be run and killed. */
 export async function builtProgram(folder: string, text: string): Promise<string> {
@@ -14,7 +17,7 @@ export async function builtProgram(folder: string, text: string): Promise<string
   await build({
     configFile: false,
     logLevel: 'silent',
-    resolve: { alias: aliases },
+    resolve: { alias },
     // One file, so that it starts at once.
     ssr: { noExternal: true },
     build: {
