@@ -1,8 +1,11 @@
 import type { HaulEntry, LockerState, PotState, RunState, SetEntry } from './locker-state'
 
+// Made once: to make one for every comparison takes longer than to sort.
+const numeric = new Intl.Collator('en', { numeric: true })
+
 /** Order of float numbers: by number where they are numbers, else by text. */
 export function compareNumbers(a: string, b: string): number {
-  return a.localeCompare(b, 'en', { numeric: true })
+  return numeric.compare(a, b)
 }
 
 /** Pots of a run that are still down, in the order in which they were set. */

@@ -63,11 +63,11 @@ function partDue(report: PartReport, { nowMs, aheadMonths }: LockerContext): Due
 const lookReason = (before: boolean) =>
   before ? 'A year since it was last looked at.' : 'Not inspected yet.'
 
-function potDue(pot: PotState, { nowMs, waters }: LockerContext): DueItem[] {
+function potDue(pot: PotState, { nowMs, around }: LockerContext): DueItem[] {
   if (pot.status !== 'in-water') return []
   const wetDays = wetDaysAt(pot, nowMs)
   const temperatureC =
-    pot.temperatureC ?? (pot.water === undefined ? undefined : waters?.[pot.water]?.temperatureC)
+    pot.temperatureC ?? (pot.water === undefined ? undefined : around?.waters[pot.water]?.temperatureC)
   const factor = foulingFactor(wetDays, 'wire', temperatureC)
   if (wetDays < cleanAt.wetDays && factor < cleanAt.multiplier) return []
   const reason = `${Math.round(wetDays)} days in the water without drying: growth adds drag. Dry it out for two days.`

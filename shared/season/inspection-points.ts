@@ -1,5 +1,5 @@
 import type { PartKind } from '@shared/schema/gear'
-import { ropeDiscardRules } from '@shared/wear/rope'
+import { ropeDiscardRules, ropeGradeLooks, type RopeGrade } from '@shared/wear/rope'
 
 /** What to look for on a kind of part, and what sends it to the bin. */
 export interface InspectionPoints {
@@ -85,4 +85,27 @@ export const inspectionPoints: Record<PartKind, InspectionPoints> = {
     lookFor: ['Stretch, cracks, that the door shuts tight'],
     discardIf: ['A year old where it is rubber or natural fibre', 'A door that can be pushed open'],
   },
+}
+
+/** What the grades look like on parts that are no rope. */
+const usualLooks: Record<RopeGrade, string> = {
+  0: 'As new',
+  1: 'Lightly worn',
+  2: 'Worn, but sound',
+  3: 'Badly worn: watch it',
+  4: 'Any reason to discard it',
+}
+
+/** What each grade of an inspection looks like on a kind of part. */
+export function gradeLooks(kind: PartKind): Record<RopeGrade, string> {
+  if (kind === 'netting')
+    return {
+      ...usualLooks,
+      1: 'Light, even fuzz',
+      2: 'Heavy fuzz, colour lost, still supple',
+      3: 'Thin, stiff or brittle in places',
+    }
+  if (kind !== 'rope') return usualLooks
+  const looks = Object.entries(ropeGradeLooks).map(([grade, { look }]) => [grade, look])
+  return Object.fromEntries(looks) as Record<RopeGrade, string>
 }

@@ -3,11 +3,14 @@ import type { LockerState, PartState, PotState } from '@shared/journal/locker-st
 import { wetDaysAt } from '@shared/journal/passage'
 import { sunAt, type WearAssumptions } from '@shared/wear/assumptions'
 import { foulingFactor } from '@shared/wear/fouling'
-import type { PartLife } from '@shared/wear/judgement'
+import type { LifeContext, MendAt, PartLife } from '@shared/wear/judgement'
 import type { LifeBelief } from '@shared/wear/own-record'
 import { partLife } from '@shared/wear/part-life'
 import type { Exposure } from '@shared/wear/part-use'
+import { mendAtFor } from './legal-crab'
 import { likeness, ownBelief, ownLives } from './own-lives'
+import { shareOf } from './rope-share'
+import type { Surroundings } from './surroundings'
 
 /** What the judgement of a whole locker depends on. */
 export interface LockerContext {
@@ -15,12 +18,8 @@ export interface LockerContext {
   readonly sheet: WearAssumptions
   /** Months that the gear must last, as the season ahead. */
   readonly aheadMonths: number
-  /** Places fished, by id. */
-  readonly waters?: Readonly<
-    Record<string, { readonly temperatureC?: number | undefined; readonly latitudeDeg?: number | undefined }>
-  >
-  /** Share of its strength that the rope of a design must keep, by design, from its load. */
-  readonly requiredShare?: Readonly<Record<string, number>>
+  /** What designs and places say; usual figures are taken for what they leave out. */
+  readonly around?: Surroundings
 }
 
 /** A fitted part with what it has been through and how it stands. */
@@ -29,6 +28,8 @@ export interface PartReport {
   readonly pot: PotState
   readonly use: Exposure
   readonly life: PartLife
+  /** When its broken bars are mended, for netting of known mesh where the crab is known. */
+  readonly mendAt?: MendAt
   /** What is believed of the lives of parts like it, the user's own record included. */
   readonly belief: LifeBelief
 }
@@ -45,25 +46,37 @@ export function lockerLives(state: LockerState, context: LockerContext): PartRep
   return Object.values(state.pots)
     .filter((pot) => pot.status !== 'retired' && pot.status !== 'lost')
     .flatMap((pot) => {
-      const water = pot.water === undefined ? undefined : context.waters?.[pot.water]
-      const sheet = sheetAt(context.sheet, water?.latitudeDeg)
-      const waterC = pot.temperatureC ?? water?.temperatureC
-      const requiredShare = context.requiredShare?.[pot.design]
+      const place = placeOf(pot, context)
       return pot.parts.flatMap((id): PartReport[] => {
         const part = state.parts[id]
         if (!part) return []
         const use = partUseAt(part, pot, context.nowMs)
-        const belief = ownBelief(part, lives.get(likeness(part))?.record, sheet)
-        const life = partLife(use, {
-          sheet,
-          aheadMonths: context.aheadMonths,
-          belief,
-          ...(waterC === undefined ? {} : { waterC }),
-          ...(requiredShare === undefined ? {} : { requiredShare }),
-        })
-        return [{ part, pot, use: use.now, life, belief }]
+        const belief = ownBelief(part, lives.get(likeness(part))?.record, place.sheet)
+        const needs = needsOf(part, pot, context.around)
+        const life = partLife(use, { ...place, ...needs, aheadMonths: context.aheadMonths, belief })
+        return [{ part, pot, use: use.now, life, belief, ...(needs.mendAt ? { mendAt: needs.mendAt } : {}) }]
       })
     })
+}
+
+/** The figures of the place where a pot is used. */
+function placeOf(pot: PotState, { sheet, around }: LockerContext) {
+  const water = pot.water === undefined ? undefined : around?.waters[pot.water]
+  const waterC = pot.temperatureC ?? water?.temperatureC
+  return { sheet: sheetAt(sheet, water?.latitudeDeg), ...(waterC === undefined ? {} : { waterC }) }
+}
+
+/** What its load asks of a rope, and its crab of netting. */
+function needsOf(
+  { part }: PartState,
+  pot: PotState,
+  around: Surroundings | undefined,
+): Pick<LifeContext, 'requiredShare' | 'mendAt'> {
+  const design = around?.designs[pot.design]
+  if (part.kind === 'rope') return design?.rope ? { requiredShare: shareOf(design.rope, part) } : {}
+  const crab = (pot.water === undefined ? undefined : around?.waters[pot.water]?.crab) ?? around?.crab
+  const barMm = part.barLengthMm ?? design?.barMm
+  return part.kind === 'netting' && crab && barMm !== undefined ? { mendAt: mendAtFor(crab, barMm) } : {}
 }
 
 /** The sheet with the sun of a place, unless the user set it. */

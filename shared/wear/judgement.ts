@@ -19,6 +19,15 @@ export interface PartLife {
   readonly inspected: boolean
 }
 
+/** The broken bars in a row at which netting is mended, before a legal crab gets out. */
+export interface MendAt {
+  /** What the crab is called. */
+  readonly crab: string
+  readonly bars: number
+  /** Broken bars in a row through which it gets out. */
+  readonly letOutAt: number
+}
+
 /** What else the judgement of a part depends on. */
 export interface LifeContext {
   readonly sheet: WearAssumptions
@@ -28,8 +37,8 @@ export interface LifeContext {
   readonly waterC?: number
   /** Share of its strength that a rope must keep, from its load; half where that is not known. */
   readonly requiredShare?: number
-  /** Broken bars in a row at which netting is mended. */
-  readonly mendAtBars?: number
+  /** When broken bars are mended, from the crab and the mesh; a usual crab and mesh where these are not known. */
+  readonly mendAt?: MendAt
   /** Belief on lives of this kind from the user's own record, in its usual unit. */
   readonly belief?: LifeBelief
 }

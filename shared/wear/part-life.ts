@@ -4,7 +4,7 @@ import { frameLife } from './frame-life'
 import type { LifeContext, PartLife } from './judgement'
 import { isMetal } from './materials'
 import type { PartUse } from './part-use'
-import { strengthLife } from './strength-life'
+import { gradeFound, strengthLife } from './strength-life'
 
 /**
  * How a part stands: fine, to be watched or to be replaced, with the reason and the life that remains.
@@ -14,6 +14,15 @@ import { strengthLife } from './strength-life'
  * @returns the judgement, with median and 80 % range
  */
 export function partLife(part: PartUse, context: LifeContext): PartLife {
+  const life = lifeOfKind(part, context)
+  const last = part.inspections.at(-1)
+  // However little is asked of a part: what looked nearly done is looked at again.
+  return life.decision === 'fine' && last && gradeFound(last) === 3
+    ? { ...life, decision: 'watch', reason: `Badly worn when last looked at. ${life.reason}` }
+    : life
+}
+
+function lifeOfKind(part: PartUse, context: LifeContext): PartLife {
   switch (part.kind) {
     case 'rope':
     case 'netting':

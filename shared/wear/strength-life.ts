@@ -34,7 +34,7 @@ export function strengthLife(part: PartUse, context: LifeContext): PartLife {
     ...belief,
     median: belief.median * strengthAfter(perMonth * context.aheadMonths),
   }
-  const verdict = sightVerdict(part, context) ?? chanceVerdict(weak, floor, part, sheet)
+  const verdict = sightVerdict(part, context) ?? chanceVerdict(weak, floor, part, context)
   return {
     ...verdict,
     ...(perMonth > 0 ? { remainingMonths: remainingMonths(belief, floor, perMonth) } : {}),
@@ -82,7 +82,7 @@ function strengthFound(inspection: Inspection): StrengthBelief | undefined {
 }
 
 /** The grade seen, made worse where the measured loss of diameter asks it. */
-function gradeFound({ grade, diameterLossPct }: Inspection): RopeGrade | undefined {
+export function gradeFound({ grade, diameterLossPct }: Inspection): RopeGrade | undefined {
   if (diameterLossPct === undefined) return grade
   const measured: RopeGrade = diameterLossPct > retireDiameterLossPct ? 4 : diameterLossPct >= 3 ? 3 : 0
   return grade === undefined && measured === 0 ? undefined : (Math.max(grade ?? 0, measured) as RopeGrade)
@@ -111,30 +111,38 @@ function sightVerdict(part: PartUse, context: LifeContext): Said | undefined {
   if (last.grade === 4)
     return { decision: 'replace', reason: 'The last inspection found a reason to discard it.' }
   const broken = last.brokenBars ?? 0
-  const mendAt = context.mendAtBars ?? usualMendBars
-  if (broken >= mendAt)
-    return {
-      decision: 'replace',
-      reason: `${broken} broken bars in a row. Mend or replace: a crab gets out soon after ${mendAt}.`,
-    }
+  const mendAt = context.mendAt?.bars ?? usualMendBars
+  if (broken >= mendAt) {
+    const getsOut = context.mendAt
+      ? `a legal ${context.mendAt.crab.toLowerCase()} gets out through ${context.mendAt.letOutAt}`
+      : `a crab gets out soon after ${mendAt}`
+    return { decision: 'replace', reason: `${inARow(broken)}. Mend or replace: ${getsOut}.` }
+  }
   if (broken > 0)
     return {
       decision: 'watch',
-      reason: `${broken} broken ${broken === 1 ? 'bar' : 'bars'}. Mend before it grows.`,
+      reason: `${inARow(broken)}. Mend before it grows.`,
     }
   return undefined
 }
 
-/** One bar before a legal mud crab leaves 28 mm mesh; used where crab and mesh are not known. */
+const inARow = (broken: number) => (broken === 1 ? '1 broken bar' : `${broken} broken bars in a row`)
+
+/** Two of the three bars through which a legal mud crab leaves 28 mm mesh; used where crab or mesh is not known. */
 const usualMendBars = 2
 
-function chanceVerdict(weak: number, floor: number, part: PartUse, sheet: WearAssumptions): Said {
+function chanceVerdict(weak: number, floor: number, part: PartUse, context: LifeContext): Said {
+  const { sheet } = context
   const decision: Decision =
     weak > sheet.replaceChance.value ? 'replace' : weak >= sheet.watchChance.value ? 'watch' : 'fine'
   const basis = part.inspections.length === 0 ? ' Never inspected: this is from use alone.' : ''
   const percent = Math.round(floor * 100)
+  if (part.kind === 'rope' && floor >= 1)
+    return { decision, reason: 'Even new it is too weak for the haul of this design: put in a thicker one.' }
+  const asked =
+    part.kind === 'rope' && context.requiredShare !== undefined ? ', which the haul asks for,' : ''
   return {
     decision,
-    reason: `Chance that under ${percent} % of its strength is left: ${chanceSaid(weak)}.${basis}`,
+    reason: `Chance that under ${percent} % of its strength${asked} is left: ${chanceSaid(weak)}.${basis}`,
   }
 }

@@ -1,11 +1,12 @@
 import { existsSync } from 'node:fs'
 import { LockerBook } from '@main/services/locker-book'
-import { seasonOf, usualAheadMonths } from '@main/services/season-tables'
+import { seasonOf, type SeasonSources, usualAheadMonths } from '@main/services/season-tables'
 import { chosenFolder } from '@main/storage/data-place'
 import { defaultDataFolder, homeFolder } from '@main/storage/home'
 import { Journal } from '@main/storage/journal'
 import { readSettings } from '@main/storage/read-settings'
-import { readWaters } from '@main/storage/read-waters'
+import { readPots, readWaters } from '@main/storage/read-saved'
+import { coefficientsWith } from '@shared/physics/coefficients'
 import { calendarDay } from '@shared/schema/fields'
 import { onBudget } from '@shared/season/budget'
 import { planCost } from '@shared/season/plan-cost'
@@ -15,6 +16,7 @@ import { type Command, CommandRefused, type Terminal } from './command'
 import { dueJson, dueText } from './due-text'
 import { wholeFrom } from './option-values'
 import { parseOptions } from './options'
+import { materialsFor, packsFor } from './user-data'
 
 /** Parts to inspect or replace, and the shopping list. It reads the data folder and changes nothing in it. */
 export const due: Command = {
@@ -37,9 +39,7 @@ export const due: Command = {
     const now = () => new Date(nowMs)
     const { book, trouble } = await new LockerBook(journalOf(dataFolder, now), now).open()
     const aheadMonths = wholeFrom(values.months, 'months', 1, 24, usualAheadMonths)
-    const { assumptions = {} } = await readSettings(home, dataFolder)
-    const sources = { now, waters: () => readWaters(dataFolder), overrides: () => assumptions }
-    const season = await seasonOf(book, sources, nowMs, aheadMonths)
+    const season = await seasonOf(book, await sourcesIn(home, dataFolder, terminal, now), nowMs, aheadMonths)
     const budget = budgetFrom(values.budget)
     const changed = season.due.flatMap((item) =>
       item.action === 'replace' && item.report ? [item.report] : [],
@@ -57,6 +57,31 @@ export const due: Command = {
     terminal.write(values.json ? `${JSON.stringify(dueJson(found), undefined, 2)}\n` : dueText(found))
     return season.due.length === 0 && found.missing.length === 0 && trouble.length === 0 ? 0 : 1
   },
+}
+
+/** What stands in the data folder beside the journal. */
+async function sourcesIn(
+  home: string,
+  dataFolder: string,
+  terminal: Terminal,
+  now: () => Date,
+): Promise<SeasonSources> {
+  const { assumptions = {}, coefficients = {}, trip } = await readSettings(home, dataFolder)
+  return {
+    now,
+    overrides: () => assumptions,
+    around: async () => {
+      const packs = await packsFor(terminal, dataFolder)
+      return {
+        designs: await readPots(dataFolder),
+        waters: await readWaters(dataFolder),
+        trip,
+        rules: (region) => packs.find((one) => one.region === region)?.pack,
+        materials: await materialsFor(terminal, dataFolder),
+        coefficients: coefficientsWith(coefficients),
+      }
+    },
+  }
 }
 
 function momentFrom(on: string | undefined, terminal: Terminal): number {

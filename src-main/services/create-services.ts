@@ -16,6 +16,8 @@ import { type OwnMaterials, OwnMaterialsSchema } from '@shared/schema/materials'
 import { defaultSettings, SettingsSchema } from '@shared/schema/settings'
 import { PotSchema } from '@shared/schema/pot'
 import { WaterSchema } from '@shared/schema/water'
+import { withOwnMaterials } from '@shared/design/materials/built-in'
+import { coefficientsWith } from '@shared/physics/coefficients'
 import { ok } from '@shared/units/result'
 import { appHandlers, type Host } from './app'
 import { BackupService } from './backup-service'
@@ -26,6 +28,7 @@ import { lockerHandlers, photoHandlers } from './locker'
 import { LockerBook } from './locker-book'
 import { materialHandlers } from './materials'
 import { packHandlers } from './packs'
+import { rulesInUse } from './packs-in-use'
 import { potHandlers } from './pots'
 import { printingHandlers } from './printing'
 import { settingsHandlers } from './settings'
@@ -115,8 +118,15 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     newId,
     sources: {
       now,
-      waters: async () => (await waters.reader.contents()).documents.map(({ stored }) => stored.document),
       overrides: () => settings.current.assumptions ?? {},
+      around: async () => ({
+        designs: await documentsIn(pots),
+        waters: await documentsIn(waters),
+        trip: settings.current.trip,
+        rules: await rulesInUse(packs),
+        materials: withOwnMaterials(materials.current),
+        coefficients: coefficientsWith(settings.current.coefficients ?? {}),
+      }),
     },
   }
   const backups = new BackupService({
@@ -151,6 +161,10 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     onNotice: (listener) => watches.onNotice(listener),
     close: () => watches.close(),
   }
+}
+
+async function documentsIn<T extends KeptDocument>(folder: DocumentFolder<T>): Promise<T[]> {
+  return (await folder.reader.contents()).documents.map(({ stored }) => stored.document)
 }
 
 /** Tries the folder once at the start, so that the interface can say so before anything is typed. */

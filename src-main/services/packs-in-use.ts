@@ -39,6 +39,12 @@ export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[];
   return { packs, problems }
 }
 
+/** The rules to judge by, by region. */
+export async function rulesInUse(own: PackFolder): Promise<(region: string) => RulePack | undefined> {
+  const byRegion = new Map((await packsInUse(own)).packs.map(({ region, pack }) => [region, pack]))
+  return (region) => byRegion.get(region)
+}
+
 /** A pack of the user's laid together with the shipped one of its region, or what is wrong with it. */
 export function withShipped(own: PackJson): Result<RulePack> {
   const pack = parsePack(own)

@@ -1,16 +1,16 @@
 import type { JournalBook } from '@shared/journal/book'
 import { withOverrides } from '@shared/schema/assumption'
-import type { Water } from '@shared/schema/water'
 import { dueCsv, eventsCsv, partsCsv, shoppingCsv } from '@shared/season/csv'
 import { dueList, type DueItem } from '@shared/season/due'
 import { lockerLives, type LockerContext, type PartReport } from '@shared/season/locker-lives'
 import { shoppingList } from '@shared/season/shopping'
+import { type SurroundingSources, surroundingsOf } from '@shared/season/surroundings'
 import { wearAssumptions } from '@shared/wear/assumptions'
 
 /** What the season's lists need beside the journal. */
 export interface SeasonSources {
   readonly now: () => Date
-  readonly waters: () => Promise<readonly Water[]>
+  readonly around: () => Promise<SurroundingSources>
   /** The user's own figures by key. */
   readonly overrides: () => Readonly<Record<string, number>>
 }
@@ -31,13 +31,10 @@ export async function seasonOf(
   nowMs: number,
   aheadMonths: number,
 ): Promise<Season> {
-  const waters = await sources.waters()
   const context: LockerContext = {
     ...{ nowMs, aheadMonths },
     sheet: withOverrides(wearAssumptions, sources.overrides()),
-    waters: Object.fromEntries(
-      waters.map(({ id, temperatureC, latitudeDeg }) => [id, { temperatureC, latitudeDeg }]),
-    ),
+    around: surroundingsOf(await sources.around()),
   }
   const reports = lockerLives(book.state, context)
   return { context, reports, due: dueList(book.state, reports, context) }

@@ -3,13 +3,16 @@ import type { Request } from '@shared/contract/contract'
 import type { LockerState, PotState } from '@shared/journal/locker-state'
 import { compareNumbers } from '@shared/journal/run'
 import type { EventDraft } from '@shared/schema/journal'
+import { surroundingsOf } from '@shared/season/surroundings'
 import type { AppError, Result } from '@shared/units/result'
 import { notices } from '@renderer/ui/notices.svelte'
 import { bridge } from './bridge'
+import { figures } from './figures.svelte'
 import { LatestWorker } from './latest-worker'
 import { noLives, type LivesAnswer, type LivesQuestion } from './lives/lives-question'
+import { packs } from './packs.svelte'
 import { settings } from './settings.svelte'
-import { waters } from './shelf'
+import { shelf, waters } from './shelf'
 import { stateNotes as w } from './words'
 
 const nothing: LockerState = {
@@ -52,6 +55,18 @@ class Locker {
   missing = $derived(this.state.missing.flatMap((id) => (this.state.pots[id] ? [this.state.pots[id]] : [])))
   reportsByPot = $derived(group(this.lives.reports, (report) => report.pot.id))
 
+  /** Only designs that are owned: to say what a haul asks of a rope takes a model. */
+  #around = $derived.by(() => {
+    const owned = new Set(Object.values(this.state.pots).map((pot) => pot.design))
+    return surroundingsOf({
+      ...figures.tables,
+      designs: shelf.items.flatMap(({ document }) => (owned.has(document.id) ? [document] : [])),
+      waters: waters.items.map(({ document }) => document),
+      trip: settings.current.trip,
+      rules: (region) => packs.find(region),
+    })
+  })
+
   #worker: LatestWorker<LivesQuestion, LivesAnswer> | undefined
 
   async load(): Promise<void> {
@@ -75,12 +90,7 @@ class Locker {
       context: {
         nowMs: this.nowMs,
         aheadMonths: this.aheadMonths,
-        waters: Object.fromEntries(
-          waters.items.map(({ document: { id, temperatureC, latitudeDeg } }) => [
-            id,
-            { temperatureC, latitudeDeg },
-          ]),
-        ),
+        around: this.#around,
       },
       overrides: settings.current.assumptions ?? {},
       budget: this.budget,

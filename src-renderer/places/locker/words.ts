@@ -106,6 +106,10 @@ export const workWords = {
   gradeNone: 'Not graded',
   diameterLoss: 'Diameter lost',
   brokenBars: 'Broken bars in a row',
+  mendAt: (bars: number, crab: string, through: number) =>
+    `Mend at ${bars}: a legal ${crab.toLowerCase()} gets out through ${through}.`,
+  photos: 'Photos of it',
+  addPhoto: 'Add a photo',
   note: 'Note',
   on: 'When',
   write: 'Write down',
@@ -133,8 +137,13 @@ export const workWords = {
 } as const
 
 export const photoWords = {
-  none: 'Photos of damage go here, kept beside the rest of your data.',
+  none: 'Photos of damage go here.',
+  kept: 'JPEG, PNG or WebP, kept no larger than 2,000 points across, in the photos folder of your data. They move house with it; a backup does not hold them.',
   add: 'Add a photo',
+  part: 'Part',
+  wholePot: 'The pot',
+  takeBack: 'Take back',
+  larger: (what: string) => `Show larger: ${what}`,
   caption: 'What it shows',
   tooOdd: (name: string) => `${name} is not a photo that can be read. Nothing was added.`,
   added: 'Photo added.',
