@@ -1,15 +1,12 @@
 import type { Outlook } from '@shared/physics/coefficients'
-import { netBuoyancy } from '@shared/physics/float/float'
-import { standing } from '@shared/physics/holding/standing-pot'
-import { solveLine } from '@shared/physics/line/line'
 import type { Pot } from '@shared/schema/pot'
-import type { Bottom } from '@shared/schema/water'
+import { worstState, type Verdict } from '@shared/schema/check'
 import type { CheckInput } from './check-input'
 import { checkPot } from './check-pot'
-import { depthsOver } from './depths'
-import { worstDepth } from './holds-bottom'
+import { floatMeasure, holdMeasure, liftMeasure, type Measure, type Measuring } from './change-measures'
+import { haulOf } from './haul'
 import { lifts } from './lifts'
-import { lineIn, prepare, standingIn, type Prepared } from './prepared'
+import { prepare, type Prepared } from './prepared'
 import {
   coarserMesh,
   largerFloat,
@@ -21,7 +18,7 @@ import {
   type ChangeFamily,
   type Variant,
 } from './single-changes'
-import { nominal, wordsIn, type Words } from './words'
+import { nominal, type Words } from './words'
 
 /** One change to a design, with what it would do. */
 export interface SingleChange {
@@ -33,7 +30,9 @@ export interface SingleChange {
   readonly unit: Variant['unit']
   /** The changed design, ready to take over. */
   readonly pot: Pot
-  /** True where the verdict would hold. */
+  /** What holds over what is asked, once changed. */
+  readonly factor: number
+  /** True where the factor is 1 or more. */
   readonly enough: boolean
   /** Load taken off the pot or the float, or strength gained [N]; positive is better. */
   readonly gainN: number
@@ -41,17 +40,12 @@ export interface SingleChange {
   readonly what: string
 }
 
-/** How one verdict is measured for a variant: loads with what they leave to spare, 1 and more holds. */
-interface Measure {
-  readonly factor: number
-  readonly loadN: number
-}
-
 /**
  * Single changes that would help a verdict that does not hold, each found by solving the changed pot: of every kind
- * the smallest that is enough, else the one that helps most. Enough ones first, then by what they take off.
+ * the smallest that is enough, else the one that helps most. Enough ones first, then by how near they come.
  *
- * A thinner rope counts only while it is strong enough for the haul.
+ * A thinner rope counts only while it is strong enough for the haul, a larger float only while it does not lift the pot,
+ * and a change that brings less than a quarter of what is wanting is left out.
  *
  * @param input what `checkPot` takes
  * @returns changes for holds bottom, float shows and lifts, the best of each first; empty where all hold or cannot be
@@ -59,31 +53,32 @@ interface Measure {
  * @source the same models as the verdicts
  */
 export function singleChanges(input: CheckInput): SingleChange[] {
-  const { holdsBottom, floatShows, lifts: lifting } = checkPot(input).verdicts
-  const changes: SingleChange[] = []
-  // Close holds with the middle outlook already: then the cautious one is the goal.
-  const goal = (state: string): Outlook | undefined =>
-    state === 'fails' ? 'middle' : state === 'close' ? 'cautious' : undefined
-  const bottom = goal(holdsBottom.state)
-  if (bottom)
-    changes.push(
-      ...rank(input, 'holdsBottom', bottom, holdMeasure(bottom), [
-        thickerRing,
-        thinnerRope,
-        longerRope,
-        moreBallast,
-        coarserMesh,
-      ]),
-    )
-  const float = goal(floatShows.state)
-  if (float)
-    changes.push(
-      ...rank(input, 'floatShows', float, floatMeasure(float), [largerFloat, longerRope, thinnerRope]),
-    )
-  const lift = lifting.findings.find((finding) => finding.rule === 'lifts:rope')
-  const rope = lift && goal(lift.state)
-  if (rope) changes.push(...rank(input, 'lifts', rope, liftMeasure(rope), [thickerRope]))
-  return changes
+  const { verdicts } = checkPot(input)
+  const bottom = goalOf(verdicts.holdsBottom, ['bottom:slides', 'bottom:tips'])
+  const float = goalOf(verdicts.floatShows, ['float:shows', 'float:rope-length'])
+  const rope = goalOf(verdicts.lifts, ['lifts:rope'])
+  const holding = [thickerRing, thinnerRope, longerRope, moreBallast, coarserMesh]
+  return [
+    ...(bottom
+      ? rank(input, { verdict: 'holdsBottom', goal: bottom, measure: holdMeasure(bottom) }, holding)
+      : []),
+    ...(float
+      ? rank(input, { verdict: 'floatShows', goal: float, measure: floatMeasure(float) }, [
+          largerFloat,
+          longerRope,
+          thinnerRope,
+        ])
+      : []),
+    ...(rope ? rank(input, { verdict: 'lifts', goal: rope, measure: liftMeasure(rope) }, [thickerRope]) : []),
+  ]
+}
+
+/** With which outlook it is to hold: close holds with the middle one already; undefined where it holds. */
+function goalOf({ findings }: Verdict, rules: readonly string[]): Goal['goal'] | undefined {
+  const state = worstState(
+    findings.filter(({ rule }) => rules.includes(rule)).map((finding) => finding.state),
+  )
+  return state === 'fails' ? 'middle' : state === 'close' ? 'cautious' : undefined
 }
 
 /** The one change that helps most, or undefined where nothing fails or nothing helps. */
@@ -91,60 +86,76 @@ export function bestSingleChange(input: CheckInput): SingleChange | undefined {
   return singleChanges(input)[0]
 }
 
-type Measuring = (prepared: Prepared) => Measure | undefined
+/** What a change is to bring about. */
+interface Goal {
+  readonly verdict: SingleChange['verdict']
+  readonly goal: Exclude<Outlook, 'hopeful'>
+  readonly measure: Measuring
+}
 
 function rank(
   input: CheckInput,
-  verdict: SingleChange['verdict'],
-  goal: Outlook,
-  measure: Measuring,
+  goal: Goal,
   families: readonly ((pot: Pot) => ChangeFamily)[],
 ): SingleChange[] {
-  const before = measure(prepare(input))
+  const before = goal.measure(prepare(input))
   if (!before) return []
-  const words = wordsIn(input.units ?? 'metric')
-  const found: SingleChange[] = []
-  for (const family of families) {
-    const change = bestOf(input, verdict, goal, measure, before, family(input.pot), words)
-    if (change) found.push(change)
-  }
+  const found = families.flatMap((family) => bestOf(input, goal, before, family(input.pot)) ?? [])
   // A stable sort keeps the order of the families among those that are enough.
-  return found.sort((a, b) => Number(b.enough) - Number(a.enough) || (a.enough ? 0 : b.gainN - a.gainN))
+  return found.sort((a, b) => Number(b.enough) - Number(a.enough) || (a.enough ? 0 : b.factor - a.factor))
 }
+
+// Less than this share of what is wanting is not worth telling.
+const leastHelp = 0.25
 
 function bestOf(
   input: CheckInput,
-  verdict: SingleChange['verdict'],
-  goal: Outlook,
-  measure: Measuring,
+  goal: Goal,
   before: Measure,
   family: ChangeFamily,
-  words: Words,
 ): SingleChange | undefined {
-  let best: { variant: Variant; after: Measure } | undefined
+  const least = Math.min(1, before.factor + leastHelp * (1 - before.factor))
+  let best: { variant: Variant; prepared: Prepared; after: Measure } | undefined
   for (const variant of family.variants) {
     const prepared = prepare({ ...input, pot: variant.pot })
-    const after = measure(prepared)
-    if (!after || after.factor <= before.factor * 1.005) continue
     if (family.name === 'thinner-rope' && !isStrongEnough(prepared)) break
-    if (!best || after.factor > best.after.factor) best = { variant, after }
+    if (family.name === 'float' && liftsPot(input, prepared, goal.goal)) break
+    const after = goal.measure(prepared)
+    if (!after || after.factor < least) continue
+    if (!best || after.factor > best.after.factor) best = { variant, prepared, after }
     if (after.factor >= 1) break
   }
   if (!best) return undefined
-  const { variant, after } = best
+  const { variant, prepared, after } = best
+  const { words } = prepared
   const enough = after.factor >= 1
-  const gainN = verdict === 'lifts' ? after.loadN - before.loadN : before.loadN - after.loadN
+  const gainN = goal.verdict === 'lifts' ? after.loadN - before.loadN : before.loadN - after.loadN
   return {
-    verdict,
+    verdict: goal.verdict,
     path: variant.path,
     from: variant.from,
     to: variant.to,
     unit: variant.unit,
     pot: variant.pot,
+    factor: after.factor,
     enough,
     gainN,
-    what: `${subject(family.name, variant, words)} ${effect(verdict, goal, enough, { before, after, gainN }, words)}`,
+    what: `${subject(family.name, variant, words)} ${effect(goal, enough, { after, gainN }, words)}${price(input, prepared)}`,
   }
+}
+
+/** Whether a changed float moves a pot that held, or lifts it off the bottom. */
+function liftsPot(input: CheckInput, changed: Prepared, goal: Outlook): boolean {
+  const hold = holdMeasure(goal)
+  const [before, after] = [hold(prepare(input)), hold(changed)]
+  if (!before || !after) return false
+  return after.factor === 0 || (before.factor >= 1 && after.factor < 1)
+}
+
+/** What a heavier pot costs: one person no longer hauls it. */
+function price(input: CheckInput, changed: Prepared): string {
+  const byHauler = (prepared: Prepared) => haulOf(prepared, 'middle').byHauler
+  return byHauler(changed) && !byHauler(prepare(input)) ? ' It then takes two people, or a hauler.' : ''
 }
 
 const isStrongEnough = (prepared: Prepared) =>
@@ -170,61 +181,16 @@ function subject(name: ChangeFamily['name'], { from, to }: Variant, words: Words
 }
 
 function effect(
-  verdict: SingleChange['verdict'],
-  goal: Outlook,
+  { verdict, goal }: Goal,
   enough: boolean,
-  change: { before: Measure; after: Measure; gainN: number },
+  { after, gainN }: { after: Measure; gainN: number },
   words: Words,
 ): string {
   const does = { holdsBottom: 'holds', floatShows: 'keeps the float up', lifts: 'is strong enough' }[verdict]
   if (enough) return goal === 'cautious' ? `${does}, even by the cautious figures.` : `${does}.`
-  if (verdict === 'holdsBottom' && change.gainN <= 0)
-    return `helps, but not enough: ${words.bare(change.after.factor, '1')} of what is needed instead of ${words.bare(change.before.factor, '1')}.`
-  const gain = words.with(Math.abs(change.gainN), 'N')
+  if (gainN <= 0) return `helps, but reaches only ${Math.floor(100 * after.factor)} % of what is needed.`
+  const gain = words.with(gainN, 'N')
   return verdict === 'lifts'
     ? `bears ${gain} more, which is not enough.`
     : `takes ${gain} off, which is not enough.`
 }
-
-const holdMeasure =
-  (goal: Outlook): Measuring =>
-  (prepared) => {
-    const bottom: Bottom | undefined = prepared.conditions?.bottom
-    if (!prepared.conditions || !bottom || prepared.mass.missing.length > 0) return undefined
-    const depthM = worstDepth(prepared, prepared.conditions, bottom)
-    if (depthM === undefined) return undefined
-    const { surfaceCurrentMps } = prepared.conditions
-    const solved = standing(standingIn(prepared, goal, depthM, surfaceCurrentMps, bottom), 'rough')
-    return {
-      factor: Math.min(solved.slideFactor, solved.tipFactor),
-      loadN: solved.drag.dragN + solved.hold.ropeHorizontalN,
-    }
-  }
-
-const floatMeasure =
-  (goal: Outlook): Measuring =>
-  (prepared) => {
-    const { conditions, sets } = prepared
-    const depths = conditions && depthsOver(prepared, conditions)
-    if (!conditions || !depths) return undefined
-    const problem = lineIn(prepared, sets[goal], depths.highM, conditions.surfaceCurrentMps)
-    const line = problem && solveLine(problem, 'rough')
-    if (!problem || !line || line.state === 'failed') return undefined
-    const buoyancyN = netBuoyancy(problem.float, problem.waterDensity)
-    // Under water the rope asks for more than all of it; how much more shows in how deep it is drawn.
-    const dipped = line.state === 'under' ? 1 + line.dipM / Math.max(depths.highM, 0.1) : 1
-    return {
-      factor: buoyancyN / Math.max(line.verticalN * sets[goal].floatReserve * dipped, 1e-6),
-      loadN: line.verticalN * dipped,
-    }
-  }
-
-const liftMeasure =
-  (goal: Outlook): Measuring =>
-  (prepared) => {
-    const rope = lifts(prepared).findings.find((finding) => finding.rule === 'lifts:rope')
-    if (typeof rope?.limit !== 'number' || typeof rope.actual !== 'number') return undefined
-    const enough = rope.state === 'holds' || (rope.state === 'close' && goal === 'middle')
-    const factor = rope.limit / rope.actual
-    return { factor: enough ? Math.max(1, factor) : Math.min(factor, 0.99), loadN: rope.limit }
-  }

@@ -73,7 +73,7 @@ describe('single changes', () => {
   test('a ring that is said to hold does hold', () => {
     const change = singleChanges(input()).find((c) => c.path === 'frame.0.barDiameterMm')
     expect(change?.enough).toBe(true)
-    expect(change?.what).toMatch(/^A base ring of \d+ mm instead of 12 mm bar holds\.$/)
+    expect(change?.what).toMatch(/^A base ring of \d+ mm instead of 12 mm bar holds\./)
     expect(checkPot(input(change?.pot)).verdicts.holdsBottom.findings[0]?.state).not.toBe('fails')
     // The next size down does not: the smallest enough is named.
     const frame = (standard.frame ?? []).map((m, i) =>
@@ -81,10 +81,12 @@ describe('single changes', () => {
     )
     expect(checkPot(input({ ...standard, frame })).verdicts.holdsBottom.findings[0]?.state).toBe('fails')
   })
-  test('enough comes first, then what takes off most', () => {
+  test('enough comes first, then what comes nearest', () => {
     const changes = singleChanges(input()).filter((c) => c.verdict === 'holdsBottom')
     const firstShort = changes.findIndex((c) => !c.enough)
     if (firstShort >= 0) expect(changes.slice(firstShort).every((c) => !c.enough)).toBe(true)
+    const short = changes.filter((c) => !c.enough).map((c) => c.factor)
+    expect(short).toEqual([...short].sort((a, b) => b - a))
     expect(bestSingleChange(input())).toEqual(changes[0])
   })
   test('a small float gets a larger one, that shows', () => {
@@ -111,6 +113,41 @@ describe('single changes', () => {
     const change = singleChanges(weak).find((c) => c.verdict === 'lifts')
     expect(change?.enough).toBe(true)
     expect(change?.gainN).toBeGreaterThan(0)
+  })
+  test('a larger float is no help where it lifts the pot: the rope is too short', () => {
+    const short: Pot = {
+      ...standard,
+      rope: { material: 'PES', construction: '3-strand', diameterMm: 8, lengthM: 10 },
+    }
+    const deep = { ...input(short, 0.4), conditions: { ...channel, surfaceCurrentMps: 0.4, depthHighM: 12 } }
+    const changes = singleChanges(deep).filter((c) => c.verdict === 'floatShows')
+    expect(changes.map((c) => c.path)).toEqual(['rope.lengthM'])
+    expect(checkPot({ ...deep, pot: changes[0]?.pot ?? short }).verdicts.floatShows.state).not.toBe('fails')
+  })
+  test('no rope that cuts the hands, no bar that is not sold', () => {
+    for (const pot of starterPots)
+      for (const mps of [0.4, 0.7, 1, 2])
+        for (const change of singleChanges(input(pot, mps))) {
+          expect(change.what).not.toMatch(/NaN|takes -/)
+          if (change.path === 'rope.diameterMm') expect(change.to).toBeGreaterThanOrEqual(6)
+          if (change.path.endsWith('barDiameterMm')) expect(change.to).toBeLessThanOrEqual(25)
+        }
+  })
+  test('what brings less than a quarter of what is wanting is left out', () => {
+    // In half a metre a second twice the rope would take a third of a newton off.
+    const changes = singleChanges(input(standard, 0.52)).filter((c) => c.verdict === 'holdsBottom')
+    expect(changes.map((c) => c.path)).toContain('ballast.1')
+    expect(changes.map((c) => c.path)).not.toContain('rope.lengthM')
+  })
+  test('a ring too heavy for one person says so', () => {
+    const heavier = singleChanges(input(standard, 0.85)).find((c) => c.path === 'frame.0.barDiameterMm')
+    expect(heavier?.what).toMatch(/ It then takes two people, or a hauler\.$/)
+  })
+  test('a pot that only turns over on its way down is offered nothing against sliding', () => {
+    const topHeavy = { ...standard, ballast: [{ material: 'lead', massKg: 5, heightMm: 300 }] }
+    const changes = singleChanges(input(topHeavy, 0.2))
+    expect(checkPot(input(topHeavy, 0.2)).verdicts.holdsBottom.state).not.toBe('holds')
+    expect(changes.filter((c) => c.verdict === 'holdsBottom')).toEqual([])
   })
   test('nothing to change where all holds', () => {
     expect(singleChanges(input(standard, 0.3))).toEqual([])

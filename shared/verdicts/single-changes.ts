@@ -17,8 +17,9 @@ export interface ChangeFamily {
 }
 
 /** Bars as they are sold [mm]. */
-export const barSizesMm = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32] as const
-const ropeSizesMm = [4, 5, 6, 8, 10, 12, 14, 16]
+export const barSizesMm = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25] as const
+// Thinner than the first cuts into the hands.
+const ropeSizesMm = [6, 8, 10, 12, 14, 16]
 const floatSizesMm = [100, 120, 150, 180, 200, 230, 250, 280, 300, 360, 400]
 const meshBarsMm = [20, 25, 30, 35, 40, 45, 50, 60, 75]
 const ballastStepsKg = [0.25, 0.5, 1, 1.5, 2, 3, 4, 5, 7.5, 10, 15, 20]

@@ -63,7 +63,8 @@ export function solvedLine(
   }
 }
 
-function lengthByDepth({ conditions, stance }: Prepared, inHandM: number, { highM }: Depths): number {
+/** Shortest rope for the depth alone: to the surface at high water, half a wave, and some in hand [m]. */
+export function lengthByDepth({ conditions, stance }: Prepared, inHandM: number, { highM }: Depths): number {
   const waveM = conditions?.waves?.heightM ?? 0
   return highM + waveM / 2 + inHandM - stance.bridleHeightM
 }
