@@ -21,14 +21,6 @@ export interface PlotThreshold {
   readonly state?: VerdictState
 }
 
-/** A stretch of the horizontal axis, as a night or the hours in which a pot holds. */
-export interface PlotSpan {
-  readonly from: number
-  readonly to: number
-  readonly kind: 'night' | VerdictState
-  readonly label?: string
-}
-
 /** A place on the horizontal axis that matters, as now or the design as it stands. */
 export interface PlotMarker {
   readonly x: number
