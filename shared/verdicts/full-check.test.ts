@@ -64,3 +64,17 @@ test('the least legal size comes from the pack in millimetres, only for the crab
   expect(dungeness?.sizeMm).toBeCloseTo(6.25 * 25.4, 6)
   expect(legalSizes(washington, { ...trip, species: [] })).toEqual([])
 })
+
+test('how a pot lands is told alike wherever it is told, in fresh water too', () => {
+  for (const heightMm of [10, 60, 90, 120, 160, 200, 260, 320])
+    for (const salinityPsu of [0, 36]) {
+      const pot = { ...standard, ballast: [{ material: 'lead', massKg: 2, heightMm }] }
+      const there: Water = { ...water, salinityPsu, temperatureC: 10 }
+      const { verdicts } = fullCheck({ pot, ...tables, trip, water: there, pack: washington })
+      const lands = verdicts.holdsBottom.findings.find(({ rule }) => rule === 'bottom:lands')
+      const sits = verdicts.fishes.findings.find(({ rule }) => rule === 'fishes:base-down')
+      expect(lands?.state).toBe(sits?.state)
+    }
+  const upright = fullCheck({ pot: standard, ...tables, trip, water, pack: washington })
+  expect(upright.verdicts.holdsBottom.findings.some(({ rule }) => rule === 'bottom:lands')).toBe(true)
+})

@@ -2,7 +2,6 @@ import { massProperties } from '@shared/design/mass-properties'
 import { landing } from '@shared/design/plan-drag'
 import type { FishingAssumptions } from '@shared/fishing/assumptions'
 import { fishes } from '@shared/fishing/fishes'
-import { seaWaterDensity } from '@shared/physics/constants'
 import { judge } from '@shared/rules/judge'
 import type { Check, Verdict } from '@shared/schema/check'
 import type { RulePack } from '@shared/schema/rule-pack'
@@ -12,6 +11,7 @@ import { conditionsAt } from '@shared/tides/conditions'
 import { checkPot, type CheckInput } from './check-pot'
 import { cannotTell, verdictOf } from './judging'
 import { legalSizes } from './legal-sizes'
+import { knownConditions, waterDensityOf } from './prepared'
 
 /** A design with everything that may be known about where and how it is fished. */
 export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' | 'fishing'> {
@@ -35,11 +35,12 @@ export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' 
  */
 export function fullCheck(input: FullCheckInput): Check {
   const { water, predicted, pack, today, ...known } = input
+  const conditions = water && conditionsAt(water, predicted)
   return checkPot({
     ...known,
-    ...(water ? { conditions: conditionsAt(water, predicted) } : {}),
+    ...(conditions ? { conditions } : {}),
     legal: legalVerdict(input.pot, known.trip, water, pack, today),
-    fishing: fishingVerdict(input, pack),
+    fishing: fishingVerdict(input, pack, waterDensityOf(knownConditions(conditions))),
   })
 }
 
@@ -58,8 +59,9 @@ function legalVerdict(
 function fishingVerdict(
   { pot, materials, trip, fishingFigures }: FullCheckInput,
   pack: RulePack | undefined,
+  waterDensity: number,
 ): Verdict {
-  const fall = landing(pot, materials, massProperties(pot, materials), seaWaterDensity)
+  const fall = landing(pot, materials, massProperties(pot, materials), waterDensity)
   return fishes({
     pot,
     ...(trip ? { trip } : {}),

@@ -191,7 +191,7 @@ function landsBaseDown(prepared: Prepared): Finding[] {
   return [
     {
       rule: 'bottom:lands',
-      state: fall.landsBaseDown ? 'holds' : 'close',
+      state: fall.landsBaseDown ? 'holds' : 'fails',
       part: 'body',
       what: fall.landsBaseDown
         ? `Sinks base down at about ${words.with(fall.speedMps, 'm/s')}.`

@@ -37,8 +37,8 @@ export function prepare(input: CheckInput): Prepared {
   const { pot, materials } = input
   const shape = shapeOf(pot.body)
   const mass = massProperties(pot, materials)
-  const conditions = input.conditions && !('missing' in input.conditions) ? input.conditions : undefined
-  const waterDensity = densityOf(conditions)
+  const conditions = knownConditions(input.conditions)
+  const waterDensity = waterDensityOf(conditions)
   const set = (outlook: Outlook) => coefficientSet(input.coefficients, outlook)
   return {
     input,
@@ -54,8 +54,11 @@ export function prepare(input: CheckInput): Prepared {
   }
 }
 
+export const knownConditions = (conditions: CheckInput['conditions']): Conditions | undefined =>
+  conditions && !('missing' in conditions) ? conditions : undefined
+
 /** Water at the temperature and salinity given; coastal sea water where either is not. */
-function densityOf(conditions: Conditions | undefined): number {
+export function waterDensityOf(conditions: Conditions | undefined): number {
   const { temperatureC, salinityPsu } = conditions ?? {}
   return temperatureC === undefined || salinityPsu === undefined
     ? seaWaterDensity
