@@ -159,3 +159,83 @@ test('the share kept by a gap rises with size, and even the smallest do not all 
   expect(kept.at(-1)).toBeCloseTo(1, 2)
   expect(curve.every(({ kept: { low, mid, high } }) => low < mid && mid < high)).toBe(true)
 })
+
+const found = (rule: string, change: Partial<FishesInput>) =>
+  fishes({ ...input, ...change }).findings.find((finding) => finding.rule.startsWith(rule))
+
+test('of a crab whose proportions are not kept nothing is told, and it is named', () => {
+  const unknown = { species: 'ovalipes-catharus', measure: 'length', sizeMm: 60 } as const
+  for (const rule of ['fishes:undersized', 'fishes:entrance']) {
+    const named = found(rule, { legalSizes: [{ ...unknown, name: 'paddle crab' }] })
+    expect(named).toMatchObject({ state: 'cannot-tell', missing: 'the body proportions of paddle crab' })
+    expect(found(rule, { legalSizes: [unknown] })?.missing).toContain('ovalipes-catharus')
+  }
+})
+
+test('a ring for a crab known by its depth, or a slot for one known by rings, cannot be told', () => {
+  const slot = { shape: 'rectangle', widthMm: 120, heightMm: 46, count: 2, bottomEdgeMm: 20 } as const
+  const missing = (change: Partial<FishesInput>) => found('fishes:undersized', change)?.missing
+  expect(missing({ legalSizes: [mudCrab] })).toBe('the proportions of mud crab for this kind of gap')
+  expect(missing({ pot: { ...pot, escapeGaps: [slot] } })).toBe(
+    'the proportions of Dungeness crab for this kind of gap',
+  )
+  // The same ring cannot be told for a size taken in another way.
+  const length = { species: 'callinectes-sapidus', measure: 'length', sizeMm: 50 } as const
+  expect(missing({ legalSizes: [length] })).toContain('blue crab')
+})
+
+test('without a gap undersized crabs stay in, and a height is advised where the depth of the crab is known', () => {
+  const none = { ...pot, escapeGaps: [] }
+  const of = (legal: NonNullable<FishesInput['legalSizes']>[number]) =>
+    found('fishes:undersized', { pot: none, legalSizes: [legal] })?.what
+  // 0.95 of 0.54 of 85 mm.
+  expect(of(mudCrab)).toContain('43.6 mm high')
+  expect(of(dungeness)).not.toContain('mm high')
+})
+
+test('of several gaps the one that keeps most governs', () => {
+  const ring = (diameterMm: number) => ({ shape: 'circle', diameterMm, count: 1, bottomEdgeMm: 190 }) as const
+  const actual = (...sizes: number[]) =>
+    found('fishes:undersized', { pot: { ...pot, escapeGaps: sizes.map(ring) } })?.actual
+  expect(actual(100, 108)).toBeCloseTo(1.35 * 108, 9)
+  expect(actual(108, 100)).toBeCloseTo(1.35 * 108, 9)
+})
+
+test('entrances left out cannot be told, a pot without one fails, and a bound on the depth decides nothing', () => {
+  const { entrances, ...rest } = pot
+  expect(found('fishes:entrance', { pot: rest })?.missing).toBe('the entrances')
+  expect(found('fishes:entrance', { pot: { ...pot, entrances: [] } })).toMatchObject({
+    state: 'fails',
+    what: 'The pot has no entrance.',
+  })
+  const low = (heightMm: number, widthMm = 300) => ({
+    pot: { ...pot, entrances: (entrances ?? []).map((entrance) => ({ ...entrance, heightMm, widthMm })) },
+  })
+  // A Dungeness crab of 158.75 mm is about 103 mm long; how deep is not kept, only that it is no deeper.
+  expect(found('fishes:entrance', low(60))?.missing).toBe('the depth of the shell of Dungeness crab')
+  expect(found('fishes:entrance', low(60, 80))?.state).toBe('fails')
+  expect(found('fishes:entrance', low(130))?.what).toContain('recalled and not checked')
+  // The depth of a brown crab goes by its width: 0.34 of 150 mm is 51 mm.
+  const brown = { species: 'cancer-pagurus', measure: 'greatest-width', sizeMm: 150 } as const
+  const brownAt = (heightMm: number) => found('fishes:entrance', { ...low(heightMm), legalSizes: [brown] })
+  expect([brownAt(40), brownAt(53), brownAt(90)].map((finding) => finding?.state)).toEqual([
+    'fails',
+    'close',
+    'holds',
+  ])
+})
+
+test('a box hauls by an edge between its entrances; a pot that hangs level, or opens on top only, by none', () => {
+  const box: Pot = {
+    ...pot,
+    body: { shape: 'box', lengthMm: 900, widthMm: 600, heightMm: 320, folds: false, feet: 0 },
+  }
+  // Half of 300 mm in a wall 300 mm away.
+  expect(haulPoint(box)?.clearDeg).toBeCloseTo(90 - (Math.atan(0.5) * 180) / Math.PI, 9)
+  expect(haulPoint({ ...box, bridle: { legs: 2, bearingDeg: 90, attach: 'top-centre' } })).toBeUndefined()
+  const { bridle, entrances, ...bare } = box
+  expect(haulPoint({ ...bare, ...(entrances && { entrances }) })).toBeUndefined()
+  expect(haulPoint({ ...bare, ...(bridle && { bridle }) })).toBeUndefined()
+  const onTop = (entrances ?? []).map((entrance) => ({ ...entrance, onTop: true }))
+  expect(haulPoint({ ...box, entrances: onTop })).toBeUndefined()
+})

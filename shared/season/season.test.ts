@@ -5,6 +5,7 @@ import { wearAssumptions } from '@shared/wear/assumptions'
 import { expect, test } from 'vitest'
 import { onBudget } from './budget'
 import { dueList } from './due'
+import { gradeLooks } from './inspection-points'
 import { inspectionSheets } from './inspection-sheet'
 import { lockerLives, wearOfPot, type LockerContext } from './locker-lives'
 import { markDone } from './mark-done'
@@ -157,4 +158,76 @@ test('failures and survivals are learned from, parts taken out good as survived'
   ) ?? { record: undefined }
   expect(record?.failed.map(Math.round)).toEqual([9])
   expect(record?.survived.map(Math.round).sort((a, b) => a - b)).toEqual([3, 3, 9, 12])
+})
+
+test('what has no price in the list costs what was paid for it, else it is counted as without a price', () => {
+  const parts = [
+    { id: 'net', kind: 'netting', material: 'PE', cost: 40 },
+    { id: 'float', kind: 'float', material: 'foam', count: 2 },
+    { id: 'hook', kind: 'door-hook' },
+    { id: 'line', kind: 'rope', material: 'PES', diameterMm: 10 },
+    { id: 'second', kind: 'rope', material: 'PES', diameterMm: 10, lengthM: 12 },
+  ] as const
+  const { state, due } = seen(
+    {
+      kind: 'add-pots',
+      pots: [
+        {
+          pot: 'p9',
+          number: '9',
+          design: 'round',
+          parts: parts.map((part) => ({ ...part, installedOn: '2025-05-01' })),
+        },
+      ],
+    },
+    ...parts.map(({ id }) => ({ kind: 'inspect', part: id, grade: 4 }) as const),
+    { kind: 'price', item: 'door-hook', each: 3, per: 'piece' },
+    // A coil whose length is not known gives no price a metre.
+    { kind: 'price', item: 'rope-pes-10mm', each: 60, per: 'coil' },
+  )
+  const own = due.filter((item) => item.number === '9')
+  expect(own.map(({ action }) => action)).toEqual(parts.map(() => 'replace'))
+  const { lines, total, unpriced } = shoppingList(own, state)
+  expect(
+    lines.map(({ item, unit, toBuy, cost, unmeasured }) => [item, unit, toBuy, cost, unmeasured]),
+  ).toEqual([
+    ['door-hook', 'piece', 1, 3, 0],
+    ['float-foam', 'piece', 2, undefined, 0],
+    ['netting-pe', 'panel', 1, 40, 0],
+    ['rope-pes-10mm', 'm', 12, undefined, 1],
+  ])
+  expect([total, unpriced]).toEqual([43, 2])
+})
+
+test('done is written as it was done: a look with what was found, a cleaning, a new part for a failed one', () => {
+  const { due } = seen({ kind: 'set', pot: 'p1', at: '2026-03-01T00:00:00.000Z' })
+  const clean = due.find((item) => item.action === 'clean')
+  const replace = due.find((item) => item.report?.part.part.id === 'rope1')
+  if (!clean || !replace) throw new Error('nothing to do')
+  const done = { newPart: 'new', on: '2026-05-01' }
+  expect(markDone(clean, done)).toEqual([{ kind: 'clean', pot: 'p1' }])
+  const look = { ...replace, action: 'inspect' } as const
+  expect(markDone(look, { ...done, grade: 2, diameterLossPct: 4, brokenBars: 0 })).toEqual([
+    { kind: 'inspect', part: 'rope1', grade: 2, diameterLossPct: 4, brokenBars: 0 },
+  ])
+  expect(markDone(look, done)).toEqual([{ kind: 'inspect', part: 'rope1' }])
+  expect(markDone(replace, { ...done, reason: 'failed' })).toMatchObject([
+    {
+      kind: 'replace',
+      part: 'rope1',
+      reason: 'failed',
+      with: { id: 'new', installedOn: '2026-05-01', lengthM: 20 },
+    },
+  ])
+  const { report, ...unreported } = replace
+  expect(report?.part.part.id).toBe('rope1')
+  expect(markDone(unreported, done)).toEqual([])
+})
+
+test('grades are described as they look on rope, on netting and on anything else', () => {
+  expect(gradeLooks('rope')).not.toEqual(gradeLooks('float'))
+  expect(gradeLooks('netting')[3]).toContain('brittle')
+  expect(gradeLooks('float')[4]).toBe('Any reason to discard it')
+  for (const kind of ['rope', 'netting', 'float'] as const)
+    expect(Object.keys(gradeLooks(kind))).toEqual(['0', '1', '2', '3', '4'])
 })

@@ -3,7 +3,9 @@ import { wearAssumptions } from './assumptions'
 import { scaleRange, learn, predictedSurvival, priorBelief } from './own-record'
 import { partLife } from './part-life'
 import type { Exposure, PartUse } from './part-use'
+import { retireDiameterLossPct } from './rope'
 import { believedStrength } from './strength-life'
+import { usualLife } from './usual-life'
 
 const context = { sheet: wearAssumptions, aheadMonths: 6 }
 const ashore = (unstated: number) => ({ sun: 0, shade: 0, indoors: 0, unstated })
@@ -127,4 +129,54 @@ test('four ropes barely move what is believed of their life; many failures do', 
   expect(predictedSurvival(four, 24) - predictedSurvival(prior, 24)).toBeCloseTo(0.011, 2)
   const many = learn(prior, { failed: Array.from({ length: 30 }, () => 18), survived: [] })
   expect(scaleRange(many).high).toBeLessThan(range.low)
+})
+
+test('each kind of part has its own usual life, and ties and floats one by what they are made of', () => {
+  const usual = (kind: PartUse['kind'], material?: string) => usualLife({ kind, material }, wearAssumptions)
+  expect(usual('ties', 'Black nylon')?.value).toBeGreaterThan(usual('ties', 'nylon')?.value ?? NaN)
+  expect(usual('float', 'EPS foam')).toBe(wearAssumptions.floatEpsLife)
+  expect(usual('float', 'PVC')).toBe(wearAssumptions.floatLife)
+  expect([usual('tag'), usual('door-hook'), usual('release-cord'), usual('chafe')]).toEqual([
+    wearAssumptions.tagLife,
+    wearAssumptions.doorHookLife,
+    wearAssumptions.cordLife,
+    wearAssumptions.chafeLife,
+  ])
+  // Metal wears by its zinc.
+  expect([usual('frame'), usual('bait-basket')]).toEqual([undefined, undefined])
+})
+
+test('a bag lives by its fills; one found bad goes whatever its age', () => {
+  const bag = (hauls: number, inspections: PartUse['inspections'] = []): PartUse => ({
+    kind: 'bait-bag',
+    now: exposure(3, hauls, 10),
+    inspections,
+  })
+  expect(partLife(bag(1), context).reason).toMatch(/^1 fill; usual life .* Never inspected\.$/)
+  const seen = partLife(bag(2, [{ at: exposure(1, 1, 1), grade: 1 }]), context).reason
+  expect(seen).toMatch(/^2 fills; /)
+  expect(seen).not.toContain('Never inspected')
+  expect(partLife(bag(1, [{ at: exposure(1, 1, 1), grade: 4 }]), context)).toMatchObject({
+    decision: 'replace',
+    reason: 'The last inspection found a reason to discard it.',
+  })
+  expect(partLife(bag(0), context).remainingMonths).toBeUndefined()
+  const chance = (hauls: number) => partLife(bag(hauls), context).failureChance ?? NaN
+  expect(chance(60)).toBeGreaterThan(chance(6))
+})
+
+test('a measured loss of diameter counts as the grade it stands for', () => {
+  const lost = (diameterLossPct: number, grade?: 0 | 1 | 2) =>
+    partLife(
+      rope(worked, [{ at: worked, diameterLossPct, ...(grade === undefined ? {} : { grade }) }]),
+      context,
+    )
+  const most = retireDiameterLossPct
+  expect(lost(most + 1).reason).toContain(`${most} % is the most`)
+  expect(lost(most + 1, 1).decision).toBe('replace')
+  // A rope that has lost 3 % is no better than grade 3, whatever it looked like.
+  expect(lost(3, 0).strengthLeft).toEqual(lost(3).strengthLeft)
+  expect(lost(3).strengthLeft?.mid).toBeLessThan(lost(1, 0).strengthLeft?.mid ?? NaN)
+  // A smaller loss alone says nothing.
+  expect(lost(1).strengthLeft).toEqual(partLife(rope(worked), context).strengthLeft)
 })
