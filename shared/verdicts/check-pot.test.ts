@@ -360,6 +360,15 @@ describe('lifting and stowing', () => {
     expect(hauler?.what).toMatch(/ on the way up by a hauler;/)
     expect(Number(hauler?.actual)).toBeGreaterThan(Number(hand?.actual))
   })
+  test('waves that cannot stand so high are counted where they break, and said', () => {
+    const steep = check(standard, { conditions: { ...channel, waves: { heightM: 8, periodS: 1 } } })
+    expect(finding(steep, 'holdsBottom', 'range:waves')?.what).toBe(
+      'Waves of 8 m every 1 s break here; 0.22 m is counted.',
+    )
+    expect(figure(steep, 'lifts', 'peakN').high).toBeLessThan(1000)
+    const swell = check(standard, { conditions: { ...channel, waves: { heightM: 1, periodS: 6 } } })
+    expect(finding(swell, 'holdsBottom', 'range:waves')).toBeUndefined()
+  })
   test('four of them fit the space; five do not fit the load', () => {
     expect(check(standard, { trip }).verdicts.stows).toMatchObject({
       state: 'holds',

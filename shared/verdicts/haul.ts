@@ -2,9 +2,11 @@ import { planDrag } from '@shared/design/plan-drag'
 import { mm } from '@shared/design/si'
 import type { Outlook } from '@shared/physics/coefficients'
 import { liftGuideline } from '@shared/physics/lifting/guideline'
-import { haulLoads, type HaulLoads } from '@shared/physics/lifting/peak'
+import { haulLoads, type HaulLoads, type WholeHaul } from '@shared/physics/lifting/peak'
 import { ropeSafeLoad } from '@shared/physics/rope/strength'
 import { ropeWetWeight } from '@shared/physics/rope/weight'
+import { unbrokenHeight } from '@shared/physics/waves/orbital'
+import type { Conditions } from '@shared/tides/conditions'
 import { growthOf, type Prepared } from './prepared'
 
 /** Loads of one haul, with one outlook. */
@@ -41,7 +43,7 @@ export function haulOf(prepared: Prepared, outlook: Outlook): Haul {
       drainedWaterKg: set.drainedWater,
       planDragAreaM2: planDrag(input.pot, shape, flow).reduce((sum, piece) => sum + piece.dragAreaM2, 0),
       haulMps: byHauler ? set.haulerSpeed : set.handHaulSpeed,
-      ...(conditions?.waves && { waves: conditions.waves }),
+      ...wavesAtBoat(conditions),
       depthM: conditions?.depthHighM ?? input.pot.rope?.lengthM ?? 0,
       ropeWetWeightNpm: rope
         ? Math.max(0, ropeWetWeight(rope.massKgPerM, rope.densityKgM3, waterDensity))
@@ -55,6 +57,13 @@ export function haulOf(prepared: Prepared, outlook: Outlook): Haul {
     carriedKg: potKg + mass.catchKg + set.drainedWater,
     ropeSafeN: safeLoad(prepared, outlook),
   }
+}
+
+/** The waves that lift the boat, no higher than they stand. */
+function wavesAtBoat(conditions: Conditions | undefined): Pick<WholeHaul, 'waves'> {
+  const waves = conditions?.waves
+  if (!waves || !(conditions.depthHighM > 0)) return {}
+  return { waves: { ...waves, heightM: unbrokenHeight(waves, conditions.depthHighM) } }
 }
 
 function safeLoad({ input, rope, sets }: Prepared, outlook: Outlook): number | undefined {

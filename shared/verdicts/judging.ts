@@ -82,6 +82,11 @@ export const sources = {
     publisher: 'Health and Safety Executive',
     confidence: 'read',
   },
+  waves: {
+    title:
+      'Breaking of waves by depth and by steepness; Coastal Engineering Manual EM 1110-2-1100; Miche 1944',
+    confidence: 'memory',
+  },
   grip: { title: 'Common practice in hauling by hand', confidence: 'memory' },
   size: { title: 'Sizes and weights of the parts', confidence: 'derived' },
 } as const satisfies Record<string, Source>

@@ -1,6 +1,7 @@
 import { nettingSolidity } from '@shared/design/solidity'
 import { screenRange } from '@shared/physics/netting/screen'
 import { isWithin } from '@shared/physics/netting/screen-coefficient'
+import { unbrokenHeight } from '@shared/physics/waves/orbital'
 import type { Finding } from '@shared/schema/check'
 import type { Conditions } from '@shared/tides/conditions'
 import { sources } from './judging'
@@ -46,5 +47,26 @@ export function rangeWarnings(prepared: Prepared, conditions: Conditions): Findi
       standing: 'engineering',
       source: sources.holding,
     })
-  return warnings
+  return [...warnings, ...breakingWaves(prepared, conditions)]
+}
+
+/** Waves that are higher than the depth or their period lets them be are counted at the height at which they break. */
+function breakingWaves({ words }: Prepared, { waves, depthHighM }: Conditions): Finding[] {
+  if (!waves || !(depthHighM > 0)) return []
+  const highest = unbrokenHeight(waves, depthHighM)
+  if (highest >= waves.heightM) return []
+  return [
+    {
+      rule: 'range:waves',
+      state: 'holds',
+      part: 'water',
+      what: `Waves of ${words.with(waves.heightM, 'm')} every ${words.with(waves.periodS, 's')} break here; ${words.with(highest, 'm')} is counted.`,
+      actual: waves.heightM,
+      limit: highest,
+      margin: highest - waves.heightM,
+      unit: 'm',
+      standing: 'engineering',
+      source: sources.waves,
+    },
+  ]
 }

@@ -18,9 +18,25 @@ export interface WaveMotion {
 /** Height over depth at which a wave breaks. */
 const breakingRatio = 0.78
 
-/** The wave's height, no more than the water can carry [m]. */
-export const unbrokenHeight = (wave: Wave, depthM: number): number =>
-  Math.min(wave.heightM, breakingRatio * depthM)
+/** Height over length at which a wave breaks in deep water. */
+const breakingSteepness = 0.142
+
+/**
+ * The wave's height, no more than the water can carry.
+ *
+ * H ≤ 0.78 h and H ≤ 0.142 L tanh(2π h/L)
+ *
+ * @param wave   height and period
+ * @param depthM depth h [m], > 0
+ * @returns height [m]
+ * @throws {RangeError} period or depth not positive
+ * @source depth: Coastal Engineering Manual EM 1110-2-1100, Part II (2002); steepness: Miche 1944 (from memory)
+ */
+export function unbrokenHeight(wave: Wave, depthM: number): number {
+  const k = waveNumber(wave.periodS, depthM)
+  const steepest = (breakingSteepness * 2 * Math.PI * Math.tanh(k * depthM)) / k
+  return Math.min(wave.heightM, breakingRatio * depthM, steepest)
+}
 
 /**
  * Motion of the water at any level under a linear wave.

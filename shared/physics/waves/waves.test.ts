@@ -57,6 +57,8 @@ describe('motion of the water', () => {
   test('a wave too high for the water breaks', () => {
     expect(unbrokenHeight(wave, 5)).toBeCloseTo(3.9, 12)
     expect(unbrokenHeight(wave, 50)).toBe(5.5)
+    // A second apart, in deep water: 0.142 of 1.561 m.
+    expect(unbrokenHeight({ heightM: 8, periodS: 1 }, 50)).toBeCloseTo(0.142 * 1.5613, 4)
   })
 })
 
