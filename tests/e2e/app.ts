@@ -18,6 +18,8 @@ export interface OpenedEdition {
   readonly page: Page
   /** What is in the file that the page hands over for keeping when `act` is done. */
   readonly savedBy: (act: () => Promise<void>) => Promise<string>
+  /** The PDF that comes of it when `act` asks for one. */
+  readonly printed: (act: () => Promise<void>) => Promise<Buffer>
   /** Ends it as a user would. */
   readonly close: () => Promise<void>
   /** Ends it as a power cut would. */
@@ -35,6 +37,7 @@ export interface RunningApp extends Places {
   /** Requests that left the machine, broken content rules and errors of the page; a journey expects none. */
   readonly troubles: string[]
   readonly savedBy: OpenedEdition['savedBy']
+  readonly printed: OpenedEdition['printed']
   readonly restart: () => Promise<Page>
   readonly kill: () => Promise<void>
   readonly close: () => Promise<void>
@@ -69,6 +72,7 @@ export async function openApp(
       return opened.page
     },
     savedBy: (act) => opened.savedBy(act),
+    printed: (act) => opened.printed(act),
     kill: () => opened.kill(),
     close: async () => {
       await opened.close()

@@ -58,5 +58,14 @@ export async function openBrowserEdition(places: Places): Promise<OpenedEdition>
     const [download] = await Promise.all([page.waitForEvent('download'), act()])
     return readFile(await download.path(), 'utf8')
   }
-  return { page, savedBy, close: end('SIGTERM'), kill: end('SIGKILL') }
+  // The browser's own print dialog cannot be clicked: what it would print is taken when the page asks for it.
+  const printed = async (act: () => Promise<void>) => {
+    await page.evaluate(() => {
+      window.print = () => (document.documentElement.dataset['asked'] = 'print')
+    })
+    await act()
+    await page.locator('html[data-asked="print"]').waitFor({ state: 'attached' })
+    return page.pdf({ preferCSSPageSize: true, tagged: true, outline: true, printBackground: true })
+  }
+  return { page, savedBy, printed, close: end('SIGTERM'), kill: end('SIGKILL') }
 }

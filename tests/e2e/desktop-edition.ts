@@ -48,6 +48,15 @@ export async function openDesktopEdition(
       if (state !== 'completed') throw new Error(`the file was not kept: ${state}`)
       return readFile(path, 'utf8')
     },
+    printed: async (act) => {
+      const path = join(places.home, 'printed.pdf')
+      await app.evaluate(({ dialog }, filePath) => {
+        dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath })
+      }, path)
+      await act()
+      await page.getByText('The PDF was saved.').waitFor()
+      return readFile(path)
+    },
     close: async () => {
       await app.close()
       await ended
