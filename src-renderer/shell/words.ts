@@ -38,5 +38,6 @@ export const shellWords = {
   notSaved: 'Not saved',
   dataFolder: 'Your files are in',
   version: (version: string) => `Version ${version}`,
-  groups: { go: 'Go', look: 'Look', edit: 'Edit' },
+  openDesign: (name: string) => `Open ${name}`,
+  groups: { go: 'Go', look: 'Look', edit: 'Edit', recent: 'Recent' },
 } as const

@@ -11,6 +11,7 @@ import { checkSheet } from './check-sheet'
 import type { Stored } from './document-shelf.svelte'
 import { firstPot, freshId } from './fresh-pot'
 import { History } from './history.svelte'
+import { rememberPot } from './recent-pots'
 import { settings } from './settings.svelte'
 import { shelf, waters } from './shelf'
 import { stationConstants } from './station-constants.svelte'
@@ -119,7 +120,7 @@ export class BenchState {
     this.#savedPot = next.pot
     this.#savedSheet = next
     this.#settle()
-    void settings.set({ currentPot: pot.id })
+    rememberPot(pot.id)
   }
 
   /** After the shelf was read again: a design that was changed elsewhere, and not here, lies there as it is now. */
@@ -210,7 +211,7 @@ export class BenchState {
     if (answer.ok) {
       this.#savedPot = pot
       this.#startFrom(answer.value)
-      if (settings.current.currentPot !== pot.id) void settings.set({ currentPot: pot.id })
+      if (settings.current.currentPot !== pot.id) rememberPot(pot.id)
       return true
     }
     if (answer.error.code !== 'conflict') {

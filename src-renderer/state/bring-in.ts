@@ -20,6 +20,7 @@ export async function bringIn(files: readonly TextFile[]): Promise<void> {
     }
     if (isWater(file.text)) {
       const answer = await waters.import(file.text)
+      if (answer.ok) route.go('waters', answer.value.stored.document.id)
       notices.say(
         answer.ok ? w.brought(answer.value.stored.document.name) : w.refused(file.name, answer.error.message),
         {
@@ -31,6 +32,7 @@ export async function bringIn(files: readonly TextFile[]): Promise<void> {
     const answer = await shelf.import(file.text)
     if (answer.ok) {
       await bench.open(answer.value.stored.document)
+      route.go('bench')
       notices.say(w.brought(answer.value.stored.document.name))
     } else notices.say(w.refused(file.name, answer.error.message), { tone: 'fails' })
   }
