@@ -20,8 +20,11 @@ export function matchText(
     ]),
     '',
   ])
-  return `${lines.join('\n')}\n`
+  return `${lines.join('\n')}\n${caution}\n`
 }
+
+const caution =
+  'Shares, margins and masses are reckoned with the cautious coefficients; sentences give what is likely. Local rules and licensed practice decide.'
 
 const stateNames: Record<VerdictState, string> = {
   holds: 'holds',
@@ -33,15 +36,21 @@ const stateNames: Record<VerdictState, string> = {
 function figures(cell: MatchCell, units: UnitSystem): string {
   const { bothShare, marginMps, ringMassNeededKg, states } = cell
   return [
-    bothShare === undefined ? '' : `works ${percent(bothShare)} of the time`,
+    bothShare === undefined ? '' : `holds and shows ${percent(bothShare)} of the time`,
     marginMps === undefined ? '' : `margin ${formatMargin(marginMps, 'm/s', units)}`,
-    ringMassNeededKg === undefined || ringMassNeededKg === 0
-      ? ''
-      : `${formatQuantity(ringMassNeededKg, 'kg', units)} more in the base ring`,
+    ringText(ringMassNeededKg, units),
     `legal: ${stateNames[states.legal]}`,
   ]
     .filter(Boolean)
     .join(', ')
+}
+
+// Beyond this no ring is a sensible answer.
+const heaviestRingKg = 60
+
+function ringText(kg: number | undefined, units: UnitSystem): string {
+  if (kg === undefined || kg === 0) return ''
+  return kg > heaviestRingKg ? 'no ring does' : `${formatQuantity(kg, 'kg', units)} more in the base ring`
 }
 
 /** Never rounded up to all of the time, nor down to none. */

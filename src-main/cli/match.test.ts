@@ -69,9 +69,9 @@ test('ranks every pot at every water, with its share of the tide, margin and rea
   expect(heavyInRace?.bothShare).toBeGreaterThan(compactInRace?.bothShare ?? 1)
 })
 
-test('says in plain text how much of the time a pot works and how much ring it lacks', async () => {
+test('says in plain text how much of the time a pot holds and shows and how much ring it lacks', async () => {
   const { out } = await run('match', pot('compact'), '--water', at('race'), ...data())
-  expect(out).toMatch(/Gull Race\n {2}fails +Compact folding round: works \d+ % of the time/)
+  expect(out).toMatch(/Gull Race\n {2}fails +Compact folding round: holds and shows \d+ % of the time/)
   expect(out).toContain('more in the base ring')
 })
 
