@@ -15,6 +15,8 @@ import { matchWorker } from './workers'
 
 const cellKey = (potId: string, waterId: string) => `${potId} ${waterId}`
 
+const isSameDesign = (a: Pot, b: Pot) => JSON.stringify({ ...a, id: '' }) === JSON.stringify({ ...b, id: '' })
+
 /** Every design against every water: what is asked, and the cells as they come. */
 export class MatchState {
   /** First day; undefined means today. */
@@ -34,7 +36,10 @@ export class MatchState {
   withStarters = $derived.by(() => this.#withStarters ?? designs().saved.length < 2)
   pots = $derived.by((): readonly Pot[] => {
     const known = designs()
-    return [known.bench, ...known.saved, ...(this.withStarters ? known.starters : [])]
+    const own = [known.bench, ...known.saved]
+    // A starting shape that stands on the Bench unchanged is in the list already.
+    const others = known.starters.filter((one) => !own.some((pot) => isSameDesign(pot, one)))
+    return this.withStarters ? [...own, ...others] : own
   })
   waters = $derived.by((): readonly Water[] => waters.sorted.map(({ document }) => document))
   /** Waters whose stations answered, with what they brought; the others wait or are told of. */

@@ -8,10 +8,15 @@ export const channelState = ({ states }: MatchCell): VerdictState =>
   worstState([states.holdsBottom, states.floatShows])
 
 /** Never rounded up to all of the time, nor down to none. */
+export function sayPart(share: number | undefined): string | undefined {
+  if (share === undefined || share === 0 || share === 1)
+    return share === undefined ? share : `${share * 100} %`
+  return `${Math.min(99, Math.max(1, Math.round(share * 100)))} %`
+}
+
 export function sayShare(share: number | undefined): string | undefined {
-  if (share === undefined) return undefined
-  if (share === 0) return w.never
-  return w.ofTide(share === 1 ? '100 %' : `${Math.min(99, Math.max(1, Math.round(share * 100)))} %`)
+  const part = sayPart(share)
+  return share === 0 ? w.never : part && w.ofTide(part)
 }
 
 export const sayMargin = ({ marginMps }: MatchCell) =>

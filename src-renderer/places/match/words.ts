@@ -38,6 +38,7 @@ export const matchWords = {
   legal: 'Legal',
   share: 'Holds',
   shareBoth: 'Holds and shows',
+  partOfTide: 'Of the tide',
   shareShows: 'Float shows',
   reason: 'Why',
   noneNamed: 'No design fits the name and the filter.',
