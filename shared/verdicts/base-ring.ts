@@ -1,4 +1,5 @@
 import { frameMembers, type Member } from '@shared/design/frame-members'
+import { reweighed } from '@shared/design/reweighed'
 import { barMassPerM, solidById } from '@shared/design/materials/lookup'
 import type { Outlook } from '@shared/physics/coefficients'
 import { standing } from '@shared/physics/holding/standing-pot'
@@ -41,11 +42,13 @@ export function ringAdvice(prepared: Prepared, addedKg: number | undefined, want
   if (addedKg === undefined || addedKg <= 0.005) return ''
   const { words } = prepared
   const would = wanted.outlook === 'cautious' ? 'would make sure of it' : 'would hold'
-  const bar = thickerRing(prepared.input.pot).variants.find(
-    ({ pot, to }) => ringGain(prepared, to) >= addedKg && holds(prepared, pot, wanted),
+  const { pot: now, materials } = prepared.input
+  const bar = thickerRing(now).variants.find(
+    ({ pot, to }) =>
+      ringGain(prepared, to) >= addedKg && holds(prepared, reweighed(now, pot, materials), wanted),
   )
   if (bar) {
-    const heavierKg = prepare({ ...prepared.input, pot: bar.pot }).mass.dryMassKg - prepared.mass.dryMassKg
+    const heavierKg = ringGain(prepared, bar.to)
     return ` A base ring of ${nominal(words, bar.to)} bar, ${words.with(heavierKg, 'kg')} heavier, ${would}.`
   }
   if (addedKg > heaviestKg) return ' No weight that one would put on the base would hold it.'

@@ -1,3 +1,4 @@
+import { reweighed } from '@shared/design/reweighed'
 import type { Outlook } from '@shared/physics/coefficients'
 import type { Pot } from '@shared/schema/pot'
 import { worstState, type Verdict } from '@shared/schema/check'
@@ -117,7 +118,8 @@ function bestOf(
   const least = Math.min(1, before.factor + leastHelp * (1 - before.factor))
   let best: { variant: Variant; prepared: Prepared; after: Measure } | undefined
   for (const variant of family.variants) {
-    const prepared = prepare({ ...input, pot: variant.pot })
+    const pot = reweighed(input.pot, variant.pot, input.materials)
+    const prepared = prepare({ ...input, pot })
     if (family.name === 'thinner-rope' && !isStrongEnough(prepared)) break
     if (family.name === 'float' && liftsPot(input, prepared, goal.goal)) break
     const after = goal.measure(prepared)
@@ -136,7 +138,7 @@ function bestOf(
     from: variant.from,
     to: variant.to,
     unit: variant.unit,
-    pot: variant.pot,
+    pot: prepared.input.pot,
     factor: after.factor,
     enough,
     gainN,

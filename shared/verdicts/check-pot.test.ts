@@ -145,10 +145,17 @@ describe('states', () => {
     expect(slides(withBar(needed)).mid).toBeGreaterThan(0.7)
     expect(slides(withBar(needed - 2)).mid).toBeLessThan(0.7)
   })
+  test('a pot from the scales is advised a ring too: the change weighs what it weighs', () => {
+    const computed = massProperties(standard, builtInMaterials).computedMassKg
+    const said = (pot: Pot) =>
+      check(pot, { conditions: { ...channel, surfaceCurrentMps: 0.8 } }).verdicts.holdsBottom.findings[0]
+        ?.what
+    expect(said({ ...standard, measuredMassKg: computed })).toBe(said(standard))
+  })
   test('where no bar can be thickened, weight on the base is advised', () => {
-    const weighed = { ...standard, measuredMassKg: 7.5 }
-    const { findings } = check(weighed, { conditions: { ...channel, surfaceCurrentMps: 0.8 } }).verdicts
-      .holdsBottom
+    const frame = (standard.frame ?? []).filter((member) => member.role !== 'base-ring')
+    const { findings } = check({ ...standard, frame }, { conditions: { ...channel, surfaceCurrentMps: 0.8 } })
+      .verdicts.holdsBottom
     expect(findings[0]?.what).toMatch(/About .* kg more ballast on the base would hold\.$/)
   })
   test('sentences in the reader’s units', () => {

@@ -1,3 +1,4 @@
+import { reweighed } from '@shared/design/reweighed'
 import { criticalCurrents } from '@shared/physics/holding/critical-current'
 import { standing, type Standing } from '@shared/physics/holding/standing-pot'
 import type { Outlook } from '@shared/physics/coefficients'
@@ -210,7 +211,8 @@ export function currentOverRingMass(input: CheckInput, barSizesMm: readonly numb
     const frame = (input.pot.frame ?? []).map((member, i) =>
       i === index ? { ...member, barDiameterMm } : member,
     )
-    const prepared = prepare({ ...input, pot: { ...input.pot, frame } })
+    const pot = reweighed(input.pot, { ...input.pot, frame }, input.materials)
+    const prepared = prepare({ ...input, pot })
     const water = knownWater(prepared)
     if (!water) return []
     const ring = prepared.mass.parts.find((part) => part.part === 'base-ring' && part.index === index)

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { massProperties } from '@shared/design/mass-properties'
 import { builtInMaterials } from '@shared/design/materials/built-in'
 import { starterPots } from '@shared/design/starter-pots'
 import { defaultCoefficients } from '@shared/physics/coefficients'
@@ -138,6 +139,13 @@ describe('single changes', () => {
     const changes = singleChanges(input(standard, 0.52)).filter((c) => c.verdict === 'holdsBottom')
     expect(changes.map((c) => c.path)).toContain('ballast.1')
     expect(changes.map((c) => c.path)).not.toContain('rope.lengthM')
+  })
+  test('a weighed pot is offered the same ring as the same pot that was not', () => {
+    const { computedMassKg } = massProperties(standard, builtInMaterials)
+    const weighed = singleChanges(input({ ...standard, measuredMassKg: computedMassKg }))
+    expect(weighed.map((c) => c.what)).toEqual(singleChanges(input()).map((c) => c.what))
+    const ring = weighed.find((c) => c.path === 'frame.0.barDiameterMm')
+    expect(ring?.pot.measuredMassKg).toBeGreaterThan(computedMassKg)
   })
   test('a ring too heavy for one person says so', () => {
     const heavier = singleChanges(input(standard, 0.85)).find((c) => c.path === 'frame.0.barDiameterMm')
