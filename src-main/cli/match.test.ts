@@ -1,6 +1,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { shippedStations } from '@main/services/stations/shipped'
 import { starterPots } from '@shared/design/starter-pots'
@@ -72,7 +73,16 @@ test('ranks every pot at every water, with its share of the tide, margin and rea
 test('says in plain text how much of the time a pot holds and shows and how much ring it lacks', async () => {
   const { out } = await run('match', pot('compact'), '--water', at('race'), ...data())
   expect(out).toMatch(/Gull Race\n {2}fails +Compact folding round: holds and shows \d+ % of the time/)
-  expect(out).toContain('more in the base ring')
+  expect(out).toContain('no ring does')
+  const fixture = (name: string) => fileURLToPath(new URL(`../../tests/fixtures/${name}`, import.meta.url))
+  const near = await run(
+    'match',
+    fixture('light-folding.pot.json'),
+    '--water',
+    fixture('heron-narrows.water.json'),
+    ...data(),
+  )
+  expect(near.out).toMatch(/, [\d.]+ kg more in the base ring,/)
 })
 
 test.each([
