@@ -17,6 +17,7 @@ export default defineConfig({
       'shared/physics/**/*.test.ts',
       'shared/rules/**/*.test.ts',
       'shared/wear/**/*.test.ts',
+      'tests/fishing-and-wear.test.ts',
     ],
     // Thousands of random pots say nothing about a single figure, and take too long to run for each mutant.
     exclude: ['shared/physics/random-pots.test.ts'],

@@ -94,6 +94,8 @@ test('growth matters after a week, more in warm water and on thin twine, up to i
   expect(foulingFactor(28, 'thin-twine')).toBeGreaterThan(foulingFactor(28, 'wire'))
   expect(foulingFactor(28, 'wire', 22)).toBeGreaterThan(foulingFactor(28, 'wire', 12))
   expect(foulingFactor(3000, 'thin-twine')).toBe(4)
+  // Growth doubles over 10 °C, so half the days are enough.
+  expect(foulingFactor(20, 'wire', 22)).toBeCloseTo(foulingFactor(40, 'wire', 12), 12)
   expect(dragMultiplier(hydroidLengthMm(weeksToMultiplier(1.8, 'wire')), 'wire')).toBeCloseTo(1.8, 10)
 })
 
