@@ -13,6 +13,7 @@ import { saveOpenWork } from '@renderer/state/save-open-work'
 import { shelf, waters } from '@renderer/state/shelf'
 import { commands } from '@renderer/ui/commands.svelte'
 import { notices } from '@renderer/ui/notices.svelte'
+import { shellWords as w } from './words'
 
 /** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
 export async function startUp(): Promise<void> {
@@ -26,9 +27,18 @@ export async function startUp(): Promise<void> {
   ])
   bench.resume()
   if (location.hash === '' && settings.current.place) route.go(settings.current.place)
+  void sayWhatIsWrong()
   onHostNotice((notice) => void heed(notice))
   addEventListener('blur', () => void saveOpenWork())
   addEventListener('pagehide', () => void saveOpenWork())
+}
+
+/** What somebody should know before they go on: nothing can be saved, or a file waits for a decision. */
+async function sayWhatIsWrong(): Promise<void> {
+  const about = await bridge('app:info', {})
+  if (about.ok && about.value.readOnly) notices.say(w.readOnly(about.value.readOnly), { tone: 'fails' })
+  const [first, ...more] = [...shelf.problems, ...waters.problems]
+  if (first) notices.say(w.toSettle(first.message, more.length), { tone: 'fails' })
 }
 
 async function heed(notice: Notice): Promise<void> {

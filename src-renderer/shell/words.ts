@@ -20,6 +20,7 @@ export const shellWords = {
   skip: 'Go to the content',
   loading: (place: string) => `Opening ${place}`,
   notOpened: (place: string) => `${place} could not be opened. Nothing was lost. Start Potwright again.`,
+  notStarted: 'What is kept could not be read. Nothing was lost. Start Potwright again.',
   goTo: (place: string) => `Go to ${place}`,
   settings: 'Units, look and files',
   units: 'Units',
@@ -38,6 +39,9 @@ export const shellWords = {
   notSaved: 'Not saved',
   dataFolder: 'Your files are in',
   version: (version: string) => `Version ${version}`,
+  readOnly: (why: string) => `${why} You can look at everything and print it.`,
+  toSettle: (first: string, more: number) =>
+    `${first}${more > 0 ? ` ${more} more like it.` : ''} The shelf of designs and the list of waters say what can be done.`,
   openDesign: (name: string) => `Open ${name}`,
   groups: { go: 'Go', look: 'Look', edit: 'Edit', recent: 'Recent' },
 } as const

@@ -188,8 +188,12 @@ export class BenchState {
 
   async #save(): Promise<boolean> {
     const { sheet } = this
-    const left = await this.#saveStrip(sheet)
-    return (sheet.pot === this.#savedPot || (await this.#savePot(sheet.pot))) && left
+    // Both at once: a page that is closing may start calls, but not wait for one before the next.
+    const saved = await Promise.all([
+      this.#saveStrip(sheet),
+      sheet.pot === this.#savedPot || this.#savePot(sheet.pot),
+    ])
+    return saved.every(Boolean)
   }
 
   async #saveStrip(sheet: Sheet): Promise<boolean> {

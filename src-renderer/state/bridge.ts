@@ -14,10 +14,13 @@ export const bridge: Bridge = (channel, request) => (window.bridge ?? overHttp)(
 
 const overHttp: Bridge = async (channel, request) => {
   try {
+    const body = JSON.stringify(request)
     const response = await fetch(`/call/${encodeURIComponent(channel)}`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(request),
+      body,
+      // What is saved as a page closes has to arrive after it is gone; a browser does that for small texts alone.
+      keepalive: body.length < mostKeptAlive,
     })
     // The host answers every call with a result, whatever the status.
     return (await response.json()) as never
@@ -25,6 +28,9 @@ const overHttp: Bridge = async (channel, request) => {
     return { ok: false, error: unreachable }
   }
 }
+
+/** Browsers keep 64 kB of calls on their way together, counted in bytes; a letter may take three. */
+const mostKeptAlive = 16_000
 
 const unreachable: AppError = {
   code: 'unavailable',

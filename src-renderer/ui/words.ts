@@ -34,6 +34,12 @@ export const confidenceWords: Record<Confidence, string> = {
 }
 
 /** What can be done with two versions of one document. */
+/** What to do about a damaged file that was set aside, where an earlier version was found. */
+export const asideWords = {
+  'take-other': 'Put it back',
+  'keep-current': 'Leave it aside',
+} as const
+
 export const versionWords = {
   'keep-both': 'Keep both',
   'keep-current': 'Keep the one here',
@@ -41,6 +47,7 @@ export const versionWords = {
 } as const
 
 export const words = {
+  toBackups: 'Look in the backups',
   notANumber: (field: string, kept: string) => `${field} needs a number. It stays at ${kept}.`,
   tooSmall: (field: string, least: string, kept: string) =>
     `${field} must be at least ${least}. It stays at ${kept}.`,
