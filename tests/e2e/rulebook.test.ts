@@ -1,3 +1,5 @@
+import { mkdir, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import type { Locator, Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import { editions, openApp, type RunningApp } from './app'
@@ -89,7 +91,95 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
       await expect.poll(() => onBench(page)).toContain('Fails')
       expect(app.troubles).toEqual([])
     },
+    180_000,
   )
+
+  test.skipIf(missing)(
+    'what may be kept is changed in a form, answers in the Gauge, and is undone',
+    async () => {
+      app = await openApp(edition)
+      const { page } = app
+      await go(page, 'Rulebook')
+      await page.getByRole('button', { name: /^Washington State/ }).click()
+      const crab = page.getByRole('listitem', { name: 'Dungeness crab' }).first()
+      const before = await crab.textContent()
+      await crab.getByRole('button', { name: 'I checked this' }).click()
+      const dialog = page.getByRole('dialog')
+      await dialog.getByRole('group', { name: 'Size limit 1' }).getByLabel('At least').fill('7')
+      await dialog.getByLabel('Females').selectOption({ label: 'May be kept' })
+      await dialog.getByLabel('Note', { exact: true }).fill('Sign at the slip.')
+      expect(await axeInBothThemes(page)).toEqual([])
+      await dialog.getByRole('button', { name: 'Use my entry' }).click()
+      await dialog.waitFor({ state: 'hidden' })
+      await crab.getByText(/^Yours, /).waitFor()
+      await crab
+        .getByText(/At least 7 in/)
+        .first()
+        .waitFor()
+      await crab.getByRole('button', { name: /^Measure in the Gauge/ }).click()
+      await page.getByLabel('Measured', { exact: true }).fill('165')
+      await page.getByText(/smaller than 7 in/).waitFor()
+
+      await go(page, 'Rulebook')
+      await page.getByRole('button', { name: 'Undo' }).last().click()
+      await expect.poll(() => crab.textContent()).toBe(before)
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)('rules with a fault in them: a file at the start, and one brought in', async () => {
+    const mine = {
+      format: 'potwright/rules',
+      version: 1,
+      region: 'US-WA',
+      name: 'Washington State',
+      authority: 'Harbour office',
+      checkedOn: '2026-11-25',
+      own: true,
+      over: 'built-in',
+      zones: [],
+      sources: [{ title: 'Your own note', kind: 'secondary' }],
+      notFound: [],
+      species: [],
+    }
+    const rule = {
+      id: 'own-1',
+      subject: 'rope',
+      says: 'The rope is at least 8 mm thick.',
+      standing: 'law',
+      confidence: 'read',
+      sources: [0],
+    }
+    const check = { op: 'min', quantity: 'rope.diameter', value: 8, unit: 'mm' }
+    const file = (one: object) => JSON.stringify({ ...mine, rules: [{ ...rule, ...one }] })
+    app = await openApp(edition, async ({ dataFolder }) => {
+      await mkdir(join(dataFolder, 'packs'), { recursive: true })
+      await writeFile(
+        join(dataFolder, 'packs', 'US-WA.rules.json'),
+        file({ check: { ...check, op: 'roughly' } }),
+      )
+    })
+    const { page } = app
+    await go(page, 'Rulebook')
+    await tab(page, 'Your own rules')
+    await page.getByText(/US-WA\.rules\.json is not in use; the shipped rules .* rules\.0\.check/).waitFor()
+
+    const bring = async (text: string) => {
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'Bring in from a file' }).click(),
+      ])
+      await chooser.setFiles({ name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(text) })
+    }
+    await bring(file({ check: { ...check, unit: 'kg' } }))
+    await page.getByText(/mine\.json.*rules\.0\.check\.unit kg does not measure rope\.diameter/).waitFor()
+    await bring(file({ check }))
+    await page
+      .getByRole('article', { name: rule.says })
+      .getByText(/^Yours/)
+      .waitFor()
+    expect(app.troubles).toEqual([])
+  })
 
   test.skipIf(missing)('one pot against every region, and a crew counted with one more aboard', async () => {
     app = await openApp(edition)

@@ -8,13 +8,17 @@ import { axeInBothThemes } from './axe'
 const go = (page: Page, place: string) =>
   page.getByRole('navigation').getByRole('button', { name: place, exact: true }).click()
 
-/** A water in an inlet with little run, from its current station. */
-async function makeWater(page: Page): Promise<void> {
+/** A water from its current station; unless told otherwise an inlet with little run. */
+async function makeWater(
+  page: Page,
+  named = 'eagle harbor',
+  station = /Entrance to Eagle Harbor/,
+): Promise<void> {
   await go(page, 'Waters')
   await page.getByRole('button', { name: 'New water' }).click()
   const dialog = page.getByRole('dialog')
-  await dialog.getByLabel('Name, town or water').fill('eagle harbor')
-  await dialog.getByRole('button', { name: /Entrance to Eagle Harbor/ }).click()
+  await dialog.getByLabel('Name, town or water').fill(named)
+  await dialog.getByRole('button', { name: station }).first().click()
   await dialog.getByLabel('Depth at chart datum').fill('8')
   await dialog.getByLabel('Bottom').selectOption('sand')
   await dialog.getByLabel('Region').selectOption('US-WA')
@@ -86,6 +90,83 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
       expect(app.troubles).toEqual([])
     },
     180_000,
+  )
+
+  test.skipIf(missing)(
+    'a match sorted, sifted and pinned; a cell opened to its tide; the ring that each channel needs',
+    async () => {
+      app = await openApp(edition)
+      const { page } = app
+      await makeWater(page)
+      await makeWater(page, 'admiralty inlet', /Admiralty Inlet/)
+      await go(page, 'Match')
+      const table = page.getByRole('table', { name: 'Every design against every water' })
+      const designs = table.getByRole('rowheader')
+      const named = async () => (await designs.allTextContents()).map((text) => text.trim())
+      const cells = table.getByRole('button', { name: /, (Entrance to Eagle Harbor|Admiralty Inlet).*\. / })
+      await expect
+        .poll(
+          async () => (await cells.allTextContents()).filter((text) => !text.includes('Working')).length,
+          {
+            timeout: 60_000,
+          },
+        )
+        .toBe((await designs.count()) * 2)
+
+      // Best at the channel first: the share of the tide falls from row to row.
+      const shelf = await named()
+      const channel = table.getByRole('columnheader', { name: /Admiralty Inlet/ })
+      await channel.getByRole('button').click()
+      await expect.poll(() => channel.getAttribute('aria-sort')).toBe('descending')
+      const shares = async () =>
+        (await table.getByRole('button', { name: /, Admiralty Inlet/ }).allTextContents()).map((text) =>
+          Number(/(\d+) % of the tide/.exec(text)?.[1] ?? 0),
+        )
+      const sorted = await named()
+      expect(sorted).not.toEqual(shelf)
+      expect([...sorted].sort()).toEqual([...shelf].sort())
+      const lawful = (await table.getByRole('button', { name: /, Admiralty Inlet/ }).allTextContents()).map(
+        (text) => /Legal: (\w+)/.exec(text)?.[1],
+      )
+      const alike = (await shares()).filter((_, at) => lawful[at] === lawful[0])
+      expect(alike).toEqual([...alike].sort((a, b) => b - a))
+
+      // The last comes to the top when it is pinned, and back when it is not.
+      const last = sorted.at(-1) ?? ''
+      const pin = table.getByRole('button', { name: `Keep ${last} on top` })
+      await pin.click()
+      await expect.poll(async () => (await named())[0]).toBe(last)
+      await pin.click()
+      await expect.poll(named).toEqual(sorted)
+
+      // Nothing holds in that channel all the time; all do in the inlet.
+      await page.getByRole('radio', { name: 'Holds everywhere' }).check({ force: true })
+      await table.getByText('No design fits the name and the filter.').waitFor()
+      await page.getByRole('radio', { name: 'Holds somewhere' }).check({ force: true })
+      await expect.poll(named).toEqual(sorted)
+      await page.getByLabel('Designs named').fill('heavy')
+      await expect.poll(named).toEqual(['Heavy channel round'])
+      expect(await axeInBothThemes(page)).toEqual([])
+
+      await table.getByRole('button', { name: /^Heavy channel round, Admiralty Inlet/ }).click()
+      const detail = page.getByRole('complementary', { name: 'One design at one water' })
+      await detail.getByText(/the strongest current here is/).waitFor()
+      await detail.getByRole('button', { name: 'See its tide' }).click()
+      await page.getByRole('slider', { name: /Tide and current at Admiralty Inlet/ }).waitFor()
+      expect(await page.getByLabel('Pot', { exact: true }).inputValue()).toBe('starter-heavy')
+
+      await go(page, 'Match')
+      await page.getByRole('tab', { name: 'How heavy a ring' }).click()
+      await page.getByLabel('Design', { exact: true }).selectOption({ label: 'Compact folding round' })
+      const rings = page.getByRole('table', { name: 'How heavy a base ring Compact folding round needs' })
+      await rings.getByRole('row', { name: /Eagle Harbor.* mm .* kg/ }).waitFor({ timeout: 60_000 })
+      await rings
+        .getByRole('row', { name: /Admiralty Inlet.* (Not even the thickest bar|mm .* more)/ })
+        .waitFor()
+      expect(await axeInBothThemes(page)).toEqual([])
+      expect(app.troubles).toEqual([])
+    },
+    240_000,
   )
 
   test.skipIf(missing)('a water taken away comes back by undo, and bad places are said plainly', async () => {
