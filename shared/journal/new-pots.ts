@@ -54,7 +54,7 @@ export function partsOfDesign(pot: Pot, installedOn: string): FreshPart[] {
     },
     frameOf(pot, installedOn),
     pot.chafe && pot.chafe.kind !== 'none'
-      ? { kind: 'chafe', installedOn, material: pot.chafe.kind }
+      ? { kind: 'chafe', installedOn, material: pot.chafe.kind, lengthM: baseRoundM(pot) }
       : undefined,
     baitHolderOf(pot, installedOn),
     releaseOf(pot, installedOn),
@@ -79,6 +79,12 @@ export function likeNew(part: InstalledPart, installedOn: string): FreshPart {
   const fresh: FreshPart & { id?: string } = { ...part, installedOn }
   delete fresh.id
   return fresh
+}
+
+/** Length round the base, along which chafe gear lies [m], to the centimetre. */
+function baseRoundM({ body }: Pot): number {
+  const mm = body.shape === 'box' ? 2 * (body.lengthMm + body.widthMm) : Math.PI * body.baseDiameterMm
+  return Math.round(mm / 10) / 100
 }
 
 /** The frame wears by its thinnest bar. */

@@ -1,12 +1,20 @@
 import type { LockerState } from '@shared/journal/locker-state'
 import type { DueItem } from './due'
 import type { LockerContext } from './locker-lives'
-import { partCost, type PartCost } from './plan-cost'
+import { cheapestAge, partCost, type PartCost } from './plan-cost'
+
+/** One thing to do with what it costs, where that is known. */
+interface BudgetEntry {
+  readonly item: DueItem
+  readonly cost?: PartCost
+  /** Age at which changing it costs least over the years [months]. */
+  readonly bestAgeMonths?: number
+}
 
 /** What to do first on a budget. */
 export interface BudgetPlan {
-  readonly first: readonly { readonly item: DueItem; readonly cost?: PartCost }[]
-  readonly later: readonly { readonly item: DueItem; readonly cost?: PartCost }[]
+  readonly first: readonly BudgetEntry[]
+  readonly later: readonly BudgetEntry[]
   readonly spent: number
 }
 
@@ -30,9 +38,14 @@ export function onBudget(
 ): BudgetPlan {
   const weighed = due
     .filter((item) => item.action === 'replace')
-    .map((item) => {
+    .map((item): BudgetEntry => {
       const cost = item.report && partCost(item.report, state, context)
-      return { item, ...(cost ? { cost } : {}) }
+      const bestAgeMonths = cost && cheapestAge(cost, context.sheet)
+      return {
+        item,
+        ...(cost ? { cost } : {}),
+        ...(bestAgeMonths === undefined ? {} : { bestAgeMonths }),
+      }
     })
     .sort((a, b) => rank(b) - rank(a))
   const first: typeof weighed = []
@@ -48,7 +61,7 @@ export function onBudget(
   return { first, later, spent }
 }
 
-function rank({ item, cost }: { item: DueItem; cost?: PartCost }): number {
+function rank({ item, cost }: BudgetEntry): number {
   if (item.report?.part.part.kind === 'release-cord') return Infinity
   return cost ? cost.spared / Math.max(cost.planned, 0.01) : -1
 }

@@ -51,9 +51,11 @@ export function lockerLives(state: LockerState, context: LockerContext): PartRep
         const part = state.parts[id]
         if (!part) return []
         const use = partUseAt(part, pot, context.nowMs)
-        const belief = ownBelief(part, lives.get(likeness(part))?.record, place.sheet)
+        const record = lives.get(likeness(part))?.record
+        const belief = ownBelief(part, record, place.sheet)
         const needs = needsOf(part, pot, context.around)
-        const life = partLife(use, { ...place, ...needs, aheadMonths: context.aheadMonths, belief })
+        const own = { belief, ownFailures: record?.failed.length ?? 0 }
+        const life = partLife(use, { ...place, ...needs, ...own, aheadMonths: context.aheadMonths })
         return [{ part, pot, use: use.now, life, belief, ...(needs.mendAt ? { mendAt: needs.mendAt } : {}) }]
       })
     })

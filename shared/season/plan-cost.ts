@@ -1,4 +1,5 @@
 import type { LockerState } from '@shared/journal/locker-state'
+import type { WearAssumptions } from '@shared/wear/assumptions'
 import { bestReplacementAge } from '@shared/wear/replacement-age'
 import { predictedSurvival, scaleRange } from '@shared/wear/own-record'
 import { usualLife } from '@shared/wear/usual-life'
@@ -15,8 +16,6 @@ export interface PartCost {
   readonly chanceNew: number
   /** Expected money that changing it now spares. */
   readonly spared: number
-  /** Age at which changing it costs least over the years [months]. */
-  readonly bestAgeMonths?: number
 }
 
 /**
@@ -39,14 +38,23 @@ export function partCost(
   const failure = part.part.kind === 'rope' ? potCost(pot.parts, state) : planned
   const inMonths = usualLife(part.part, context.sheet)?.unit === 'months'
   const chanceNew = inMonths ? 1 - predictedSurvival(belief, context.aheadMonths) : 0
-  const best = inMonths
-    ? bestReplacementAge({ shape: belief.shape, scale: scaleRange(belief).mid }, { planned, failure })
-    : undefined
   return {
     ...{ report, planned, failure, chanceKept, chanceNew },
     spared: Math.max(0, chanceKept - chanceNew) * failure,
-    ...(best === undefined ? {} : { bestAgeMonths: best }),
   }
+}
+
+/**
+ * Age at which changing a part costs least over the years [months]; undefined where it is counted in fills or is
+ * best changed on failure.
+ */
+export function cheapestAge(
+  { report, planned, failure }: PartCost,
+  sheet: WearAssumptions,
+): number | undefined {
+  const { part, belief } = report
+  if (usualLife(part.part, sheet)?.unit !== 'months') return undefined
+  return bestReplacementAge({ shape: belief.shape, scale: scaleRange(belief).mid }, { planned, failure })
 }
 
 /** What a whole pot costs new, as far as its parts have a price. */

@@ -1,6 +1,6 @@
 import type { WearAssumptions } from './assumptions'
 import type { LifeContext, PartLife } from './judgement'
-import { predictedSurvival, priorBelief, type LifeBelief } from './own-record'
+import { predictedSurvival, priorBelief, scaleRange, type LifeBelief } from './own-record'
 import { perMonthOfUse, type PartUse } from './part-use'
 import { usualLife } from './usual-life'
 import { chanceSaid } from './wording'
@@ -42,11 +42,19 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
   const basis = inspected ? '' : ' Never inspected.'
   return {
     decision,
-    reason: `${so}; usual life ${usual.low} to ${usual.high} ${usual.unit}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
+    reason: `${so}; usual life ${usual.low} to ${usual.high} ${usual.unit}${learnedSaid(belief, context)}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
     ...(perMonth > 0 ? { remainingMonths: remainingOf(belief, age, perMonth) } : {}),
     failureChance,
     inspected,
   }
+}
+
+/** What the user's own failures made of the usual life. */
+function learnedSaid(belief: LifeBelief, { ownFailures = 0 }: LifeContext): string {
+  if (ownFailures === 0) return ''
+  const { low, high } = scaleRange(belief)
+  const two = (age: number) => String(Number(age.toPrecision(2)))
+  return `, ${two(low)} to ${two(high)} by the ${ownFailures === 1 ? 'one' : ownFailures} of yours that failed`
 }
 
 /** Belief on a part's life before the user's own record; undefined where no usual life is kept. */

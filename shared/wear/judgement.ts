@@ -39,6 +39,8 @@ export interface LifeContext {
   readonly requiredShare?: number
   /** When broken bars are mended, from the crab and the mesh; a usual crab and mesh where these are not known. */
   readonly mendAt?: MendAt
-  /** Belief on lives of this kind from the user's own record, in its usual unit. */
+  /** Belief on lives of this kind, the user's own record included, in its usual unit. */
   readonly belief?: LifeBelief
+  /** How many of the user's own parts like it failed; without a failure the record moves nothing. */
+  readonly ownFailures?: number
 }

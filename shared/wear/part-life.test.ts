@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { usualBelief } from './age-life'
 import { wearAssumptions } from './assumptions'
 import { scaleRange, learn, predictedSurvival, priorBelief } from './own-record'
 import { partLife } from './part-life'
@@ -179,4 +180,18 @@ test('a measured loss of diameter counts as the grade it stands for', () => {
   expect(lost(3).strengthLeft?.mid).toBeLessThan(lost(1, 0).strengthLeft?.mid ?? NaN)
   // A smaller loss alone says nothing.
   expect(lost(1).strengthLeft).toEqual(partLife(rope(worked), context).strengthLeft)
+})
+
+test('parts of one’s own that failed early shorten what is believed of the others, and the reason says so', () => {
+  const old = rope(exposure(11, 30, 20))
+  const usual = usualBelief(old, wearAssumptions)
+  const failed = [9, 10, 11, 10, 9, 11]
+  const belief = learn(usual, { failed, survived: [11] })
+  const learned = partLife(old, { ...context, belief, ownFailures: failed.length })
+  const before = partLife(old, { ...context, belief: usual, ownFailures: 0 })
+  expect(before.decision).toBe('fine')
+  expect(learned.decision).not.toBe('fine')
+  expect(learned.reason).toMatch(/by the 6 of yours that failed/)
+  expect(learned.remainingMonths?.mid).toBeLessThan(before.remainingMonths?.mid ?? 0)
+  expect(learned.strengthLeft).toEqual(before.strengthLeft)
 })

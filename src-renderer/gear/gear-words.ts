@@ -67,6 +67,10 @@ export const reasonWords: Record<(typeof replaceReasons)[number], string> = {
   failed: 'It failed in use',
 }
 
-export const itemUnitWords: Record<ItemUnit, string> = { m: 'm', panel: 'panels', piece: 'pieces' }
+export const itemUnitWords: Record<ItemUnit, (count: number) => string> = {
+  m: (count) => `${count} m`,
+  panel: (count) => (count === 1 ? '1 panel' : `${count} panels`),
+  piece: (count) => (count === 1 ? '1 piece' : `${count} pieces`),
+}
 
 export const gradeWords = (grade: RopeGrade) => `${grade}: ${ropeGradeLooks[grade].look}`

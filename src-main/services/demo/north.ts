@@ -112,6 +112,15 @@ export const northCrew: Crew = {
   ],
   prices: [
     { item: 'rope-pes-8mm', each: 0.6, per: 'metre' },
+    { item: 'rope-pes-6mm', each: 0.45, per: 'metre' },
+    { item: 'rope-lead-core-8mm', each: 1.4, per: 'metre' },
+    { item: 'netting-pe-1-5mm-35mm-mesh', each: 22, per: 'panel' },
+    { item: 'netting-pe-1-2mm-25mm-mesh', each: 18, per: 'panel' },
+    { item: 'netting-pe-2mm-50mm-mesh', each: 26, per: 'panel' },
+    { item: 'release-cord-cotton-3mm', each: 0.3, per: 'metre' },
+    { item: 'chafe-rope-wrap', each: 1.1, per: 'metre' },
     { item: 'bait-bag', each: 3.5, per: 'piece' },
+    { item: 'door-hook', each: 1.8, per: 'piece' },
+    { item: 'float-pvc-200mm', each: 14, per: 'piece' },
   ],
 }

@@ -115,6 +115,17 @@ function care(crew: Crew, firstMs: number): EventDraft[] {
       what: 'Two bars knotted',
       brokenBars: 2,
     },
+    {
+      kind: 'replace',
+      at: day(9),
+      part: partId(second.number, 'bait-bag'),
+      with: {
+        ...{ id: `${partId(second.number, 'bait-bag')}-2`, kind: 'bait-bag' },
+        installedOn: day(9).slice(0, 10),
+      },
+      reason: 'failed',
+      note: 'Torn open at the seam, bait gone.',
+    },
     { kind: 'clean', at: day(10), pot: potId(first.number) },
     {
       kind: 'inspect',

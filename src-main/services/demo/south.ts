@@ -94,6 +94,13 @@ export const southCrew: Crew = {
   ],
   prices: [
     { item: 'rope-pes-8mm', each: 1.1, per: 'metre' },
+    { item: 'rope-pe-6mm', each: 0.7, per: 'metre' },
+    { item: 'netting-pe-1-5mm-35mm-mesh', each: 32, per: 'panel' },
+    { item: 'netting-pe-1-2mm-25mm-mesh', each: 28, per: 'panel' },
+    { item: 'release-cord-cotton-3mm', each: 0.5, per: 'metre' },
+    { item: 'chafe-rope-wrap', each: 1.8, per: 'metre' },
     { item: 'bait-bag', each: 5, per: 'piece' },
+    { item: 'door-hook', each: 2.6, per: 'piece' },
+    { item: 'float-pvc-200mm', each: 19, per: 'piece' },
   ],
 }

@@ -17,7 +17,10 @@ export const lockerWords = {
     retired: 'Retired',
   },
   filter: 'Show',
-  count: (shown: number, all: number) => (shown === all ? `${all} pots` : `${shown} of ${all} pots`),
+  count: (shown: number, all: number) =>
+    shown === all ? (all === 1 ? '1 pot' : `${all} pots`) : `${shown} of ${all} pots`,
+  needs: (decision: 'watch' | 'replace', part: string) =>
+    decision === 'watch' ? `watch the ${part.toLowerCase()}` : `replace the ${part.toLowerCase()}`,
   ofDesign: (design: string) => design,
   noDesign: 'Design not on the shelf',
   tables: 'Tables',

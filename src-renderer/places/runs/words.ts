@@ -99,6 +99,7 @@ export const stringWords = {
       .join(', '),
   sum: (up: number, all: number) => `${up} of ${all} up`,
   total: (kept: number) => `${kept} kept`,
+  correctShort: 'Correct',
   correct: (number: string) => `Correct the haul of ${number}`,
 } as const
 

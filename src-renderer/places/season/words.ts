@@ -39,6 +39,8 @@ export const todoWords = {
   allDone: (count: number) => (count === 1 ? 'Done' : `All ${count} done`),
   other: 'Another kind of part',
   otherLabel: (part: string, number: string) => `Another kind of part: ${part} of pot ${number}`,
+  mend: 'Mended',
+  mendLabel: (part: string, number: string) => `Mended: ${part} of pot ${number}`,
   look: 'Look at it',
   lookLabel: (part: string, number: string) => `Look at it: ${part} of pot ${number}`,
   replaced: (part: string, count: number) =>
@@ -58,7 +60,7 @@ export const sheetWords = {
   last: (day: string) => `Last looked at ${day}`,
   never: 'Never looked at',
   found: 'Found',
-  write: 'Write down what was found',
+  write: 'Write down',
   writeLabel: (part: string) => `Write down what was found on the ${part}`,
   none: 'No pot in use has parts to look at.',
   sheetOf: (number: string) => `Inspection sheet, pot ${number}`,
@@ -72,6 +74,7 @@ export const buyWords = {
   toBuy: 'To buy',
   cost: 'Cost',
   noPrice: 'No price',
+  noLength: 'No length',
   coils: (count: number) => (count === 1 ? '1 coil' : `${count} coils`),
   unmeasured: (count: number) => `and ${count} of unknown length`,
   total: 'Total',
@@ -101,6 +104,8 @@ export const moneyWords = {
   saves: (amount: string) => `Over these months the plan saves about ${amount} against waiting for failures.`,
   costs: (amount: string) =>
     `Over these months the plan costs about ${amount} more than waiting for failures. What an inspection discards is changed all the same, and what a lost pot does to the ground is not counted.`,
+  noPrices:
+    'Nothing that is due has a price yet, so the plan cannot be weighed against waiting for failures.',
   unknown: (count: number) =>
     count === 1
       ? '1 part due has no price and is in neither sum.'
@@ -145,6 +150,12 @@ export const figureWords = {
   usual: 'Usual life',
   believed: 'Believed now',
   nothingLearned: 'No part has been in use long enough yet.',
+  noFailures:
+    'None of your parts has failed yet, so usual lives are taken. Say “It failed in use” when you replace one, and what is believed follows.',
+  moved: (part: string, failed: number, all: number, usual: string, believed: string) =>
+    `${failed} of your ${all} failed: ${part.toLowerCase()} is taken to last ${believed} instead of ${usual}.`,
+  hardlyMoved: (part: string, failed: number, all: number, believed: string) =>
+    `${failed} of your ${all} failed: ${part.toLowerCase()} is still taken to last ${believed}. A few parts barely move it.`,
   range2: (low: string, high: string) => `${low} to ${high}`,
 } as const
 
