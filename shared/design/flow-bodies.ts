@@ -14,6 +14,8 @@ import { nettingSolidity } from './solidity'
 export interface FlowState {
   /** Growth on the twine: a factor on its diameter, 1 clean. */
   readonly foulingFactor?: number
+  /** Times by which growth multiplies the drag of the netting, 1 clean. */
+  readonly growthDrag?: number
   /** Lift of a closed or fouled top, on plan area times solidity. */
   readonly closedTopLift?: number
   /** Height of the base over the bed [m], on feet. */
@@ -79,6 +81,7 @@ function nettingBodies(
     part: 'netting',
     kind: 'netting',
     twineDiameterM: mm(netting.twineDiameterMm) * growth,
+    ...(state.growthDrag === undefined ? {} : { growthDrag: state.growthDrag }),
   } as const
   const panel = (
     areaM2: number,
@@ -110,10 +113,11 @@ function nettingBodies(
   if (shape.kind === 'box') bodies.push(panel(2 * shortSide(shape) * h, 90, h / 2, h, 0))
   if (hasTopNetting(pot)) {
     const plan = topArea(shape)
+    const closed = Math.min(1, plain * (state.growthDrag ?? 1))
     bodies.push({
       ...panel(plan, 90, h, h, 0),
       solidity: plain,
-      liftAreaM2: (state.closedTopLift ?? 0) * plan * plain * closedShare(plain),
+      liftAreaM2: (state.closedTopLift ?? 0) * plan * closed * closedShare(closed),
     })
   }
   for (const entrance of entranceShapes(pot, shape)) {

@@ -23,14 +23,22 @@ const plainSpeed = { speedMps: 0.7, viscosity: 1.35e-6 } as const
 /** What the drag of a pot moving up or down is reckoned with. */
 export interface PlanFlow {
   /** Factor on the twine's diameter, 1 clean. */
-  readonly growth: number
+  readonly foulingTwineFactor: number
+  /** Times by which growth multiplies the drag of the netting, 1 clean. */
+  readonly growthDrag: number
   readonly barCd: number
   readonly wakeFactor: number
   /** Most that netting can have, closed with weed or mud. */
   readonly closedBaseCd: number
 }
 
-const cleanPot: PlanFlow = { growth: 1, barCd: 1.2, wakeFactor: 0.46, closedBaseCd: 1.1 }
+const cleanPot: PlanFlow = {
+  foulingTwineFactor: 1,
+  growthDrag: 1,
+  barCd: 1.2,
+  wakeFactor: 0.46,
+  closedBaseCd: 1.1,
+}
 
 /**
  * Drag areas of a pot that moves straight up or down: base and top netting, the one behind the other slowed by
@@ -46,10 +54,10 @@ const cleanPot: PlanFlow = { growth: 1, barCd: 1.2, wakeFactor: 0.46, closedBase
 export function planDrag(pot: Pot, shape: PotShape, flow: PlanFlow = cleanPot): PlanPiece[] {
   const pieces: PlanPiece[] = []
   if (pot.netting) {
-    const solidity = nettingSolidity(pot.netting, flow.growth)
-    const twineDiameterM = mm(pot.netting.twineDiameterMm) * flow.growth
+    const solidity = nettingSolidity(pot.netting, flow.foulingTwineFactor)
+    const twineDiameterM = mm(pot.netting.twineDiameterMm) * flow.foulingTwineFactor
     const open = screenCoefficient('aarsnes', { solidity, twineDiameterM, ...plainSpeed }, 0)
-    const cd = Math.min(open.cd, flow.closedBaseCd)
+    const cd = Math.min(open.cd * flow.growthDrag, flow.closedBaseCd)
     pieces.push({ dragAreaM2: cd * baseArea(shape), heightM: 0 })
     if (hasTopNetting(pot)) {
       const slowed = lolandWake(cd, flow.wakeFactor) ** 2

@@ -26,6 +26,6 @@ export interface CheckInput {
 export interface WearState {
   /** Share of the new rope's strength that is left, 0-1. */
   readonly ropeStrengthLeft?: number
-  /** Growth on the netting: twine diameter times this, 1 clean to 1.5 and more. */
+  /** Growth on the netting: its drag times this, 1 clean to 4. */
   readonly foulingFactor?: number
 }

@@ -7,7 +7,7 @@ import { ropeSafeLoad } from '@shared/physics/rope/strength'
 import { ropeWetWeight } from '@shared/physics/rope/weight'
 import { unbrokenHeight } from '@shared/physics/waves/orbital'
 import type { Conditions } from '@shared/tides/conditions'
-import { growthOf, type Prepared } from './prepared'
+import { growthDrag, type Prepared } from './prepared'
 
 /** Loads of one haul, with one outlook. */
 export interface Haul {
@@ -34,7 +34,7 @@ export function haulOf(prepared: Prepared, outlook: Outlook): Haul {
   const potKg = mass.dryMassKg + mass.baitKg
   const byHauler = potKg + mass.catchKg + sets.middle.drainedWater > advisedKg
   const isSoft = conditions?.bottom === 'mud' || conditions?.bottom === 'silt'
-  const flow = { ...set, growth: growthOf(prepared, set) }
+  const flow = { ...set, growthDrag: growthDrag(prepared) }
   return {
     loads: haulLoads({
       wetWeightN: Math.max(0, prepared.wetWeightN),

@@ -65,9 +65,8 @@ export function waterDensityOf(conditions: Conditions | undefined): number {
     : seaWaterDensityAt(salinityPsu, temperatureC)
 }
 
-/** Growth on the twine: what wear says, times what the outlook allows for. */
-export const growthOf = (prepared: Prepared, set: CoefficientSet): number =>
-  (prepared.input.wear?.foulingFactor ?? 1) * set.foulingTwineFactor
+/** Times by which growth multiplies the drag of the netting, as wear says. */
+export const growthDrag = ({ input }: Prepared): number => input.wear?.foulingFactor ?? 1
 
 /** Rope and float in one water; undefined without rope or float, or for a rope that no table knows. */
 export function lineIn(
@@ -119,7 +118,8 @@ export function standingIn(
   const waves = wavesAtBed(prepared, set, depthM)
   return {
     bodies: flowBodies(input.pot, input.materials, shape, {
-      foulingFactor: growthOf(prepared, set),
+      foulingFactor: set.foulingTwineFactor,
+      growthDrag: growthDrag(prepared),
       closedTopLift: set.closedTopLift,
       baseHeightM: stance.baseHeightM,
     }),

@@ -5,7 +5,7 @@ import { unbrokenHeight } from '@shared/physics/waves/orbital'
 import type { Finding } from '@shared/schema/check'
 import type { Conditions } from '@shared/tides/conditions'
 import { sources } from './judging'
-import { growthOf, type Prepared } from './prepared'
+import type { Prepared } from './prepared'
 
 // Drag of netting was measured up to about this speed [m/s].
 const testedCurrentMps = 1
@@ -16,7 +16,7 @@ export function rangeWarnings(prepared: Prepared, conditions: Conditions): Findi
   const warnings: Finding[] = []
   if (input.pot.netting) {
     const range = screenRange('aarsnes')
-    const solidity = nettingSolidity(input.pot.netting, growthOf(prepared, prepared.sets.middle))
+    const solidity = nettingSolidity(input.pot.netting, prepared.sets.middle.foulingTwineFactor)
     if (!isWithin(range, solidity))
       warnings.push({
         rule: 'range:solidity',

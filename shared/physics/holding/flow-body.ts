@@ -14,6 +14,8 @@ export interface FlowBody {
   readonly liftSign?: -1 | 1
   /** Netting: diameter of its twine or wire [m], for the Reynolds number. */
   readonly twineDiameterM?: number
+  /** Netting: times by which growth on it multiplies its drag, 1 clean; left out means clean. */
+  readonly growthDrag?: number
   /** How many panels of netting stand upstream of it. */
   readonly shadowed: number
   /** Bar or bluff body: its own drag coefficient; left out takes the coefficient of its kind and part. */

@@ -36,6 +36,18 @@ describe('drag of a pot', () => {
     expect(solidity).toBe(0.2)
     expect(only(bare).dragN).toBeCloseTo(0, 9)
   })
+  test('growth multiplies the drag of netting, no further than a solid plate, and of nothing else', () => {
+    const clean = aarsnes(0.2, 0).cd
+    expect(only({ ...panel, growthDrag: 2 }).dragN).toBeCloseTo(2 * only(panel).dragN, 9)
+    expect(only({ ...panel, growthDrag: 2, shadowed: 1 }).dragN).toBeCloseTo(
+      500 * 0.2 * 2 * clean * (1 - 0.46 * 2 * clean) ** 2,
+      9,
+    )
+    expect(only({ ...panel, growthDrag: 40 }).dragN).toBeCloseTo(500 * 0.2 * 1.17, 9)
+    const leaning = { ...panel, alphaDeg: 30, liftSign: 1 } as const
+    expect(only({ ...leaning, growthDrag: 1.5 }).liftN).toBeCloseTo(1.5 * only(leaning).liftN, 9)
+    expect(only({ ...bar, growthDrag: 3 }).dragN).toBe(only(bar).dragN)
+  })
   test('a sloping panel lifts or presses as it is turned, and a closed top lifts', () => {
     const lift = 500 * 0.2 * aarsnes(0.2, Math.PI / 6).cl
     expect(only({ ...panel, alphaDeg: 30 }).liftN).toBe(0)

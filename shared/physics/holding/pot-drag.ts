@@ -1,4 +1,5 @@
 import type { CoefficientSet } from '@shared/physics/coefficients'
+import { bluffDrag } from '@shared/physics/bodies/bluff'
 import { meanSquareBetween } from '@shared/physics/current/mean-square'
 import type { CurrentProfile } from '@shared/physics/current/profile'
 import { screenWithin, type ScreenModel } from '@shared/physics/netting/screen'
@@ -24,7 +25,7 @@ const commonTwineM = 0.002
  * Drag of a pot on the bed, part by part, with its overturning moment and its lift.
  *
  * Each body meets the mean square of the current over its height, F = ½ρ Cd A <u²>, at the height where that mean
- * acts. Netting takes its coefficient from a screen model; behind n panels the speed is reduced by rⁿ, r = 1 - 0.46 Cd
+ * acts. Netting takes its coefficient from a screen model, times what growth adds, up to a solid plate's; behind n panels the speed is reduced by rⁿ, r = 1 - 0.46 Cd
  * of the same panel face-on. Waves add to the current in each body, with the inertia of its solid volume, at the worst
  * moment of the wave.
  *
@@ -90,8 +91,11 @@ function areas(body: FlowBody, flow: PotFlow, speedMps: number): Areas {
     viscosity: coefficients.viscosity,
   }
   const alphaRad = ((body.alphaDeg ?? 0) * Math.PI) / 180
-  const { cd, cl } = screenWithin(model, twine, alphaRad, coefficients.nettingSpread)
-  const faceOn = alphaRad === 0 ? cd : screenWithin(model, twine, 0, coefficients.nettingSpread).cd
+  const clean = screenWithin(model, twine, alphaRad, coefficients.nettingSpread)
+  const cd = withGrowth(clean.cd, body)
+  const cl = clean.cd > 0 ? (clean.cl * cd) / clean.cd : 0
+  const faceOn =
+    alphaRad === 0 ? cd : withGrowth(screenWithin(model, twine, 0, coefficients.nettingSpread).cd, body)
   const speedLeft =
     body.shadowed > 0 ? speedBehind(lolandWake(faceOn, coefficients.wakeFactor), body.shadowed) : 1
   return {
@@ -100,6 +104,10 @@ function areas(body: FlowBody, flow: PotFlow, speedMps: number): Areas {
     speedLeft,
   }
 }
+
+/** Growth multiplies the drag of netting, up to that of a solid plate. */
+const withGrowth = (cd: number, { growthDrag = 1 }: FlowBody): number =>
+  Math.max(cd, Math.min(growthDrag * cd, bluffDrag('square-plate')))
 
 function ownCd(body: FlowBody, coefficients: CoefficientSet): number {
   if (body.cd !== undefined) return body.cd
