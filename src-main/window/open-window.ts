@@ -6,6 +6,7 @@ import { Closing } from './closing'
 import { lockDown } from './lock-down'
 import { menuTemplate } from './menu'
 import { NoticePost } from './notice-post'
+import { revive } from './revive'
 import { fitToScreens } from './window-bounds'
 import { rememberBounds, rememberedBounds } from './window-memory'
 import { windowOptions } from './window-options'
@@ -50,6 +51,10 @@ export async function openWindow(
   // Windows ends a session without closing windows in the usual way.
   window.on('query-session-end', () => tell({ kind: 'closing' }))
   window.on('session-end', () => tell({ kind: 'closing' }))
+
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
+    if (reason !== 'clean-exit') void revive(window)
+  })
 
   const showMenu = (groups: MenuGroups) => {
     const choose = (command: string) => tell({ kind: 'command', command })

@@ -8,6 +8,7 @@ import { dialog, shell } from './electron-stand-in'
 import { denyPermissions, lockDown } from './lock-down'
 import { acceleratorOf, menuTemplate } from './menu'
 import { documentsIn, openedNotice } from './opened-files'
+import { revive } from './revive'
 import { dataFolderArgument } from './start-arguments'
 import { rememberBounds, rememberedBounds } from './window-memory'
 import { firstBounds } from './window-bounds'
@@ -86,6 +87,16 @@ describe('a locked window', () => {
     expect(answer).toHaveBeenCalledWith(false)
     expect(returned.slice(1)).toEqual([false, false])
   })
+})
+
+test.each([
+  ['opened anew', 0, [1, 0]],
+  ['closed', 1, [0, 1]],
+])('a window whose page died is %s, as its reader says', async (_, response, calls) => {
+  vi.spyOn(dialog, 'showMessageBox').mockResolvedValue({ response })
+  const window = { reload: vi.fn(), destroy: vi.fn(), isDestroyed: () => false }
+  await revive(window)
+  expect([window.reload.mock.calls.length, window.destroy.mock.calls.length]).toEqual(calls)
 })
 
 describe('the menu', () => {
