@@ -456,15 +456,6 @@ describe('for any design', () => {
     )
   }, 60_000)
 
-  test('growth that doubles the drag of netting nearly doubles what the netting takes', () => {
-    const drag = (foulingFactor: number) =>
-      figure(check(standard, { wear: { foulingFactor } }), 'holdsBottom', 'dragN').mid
-    const hardlyAny = { material: 'PE', twineDiameterMm: 0.3, barLengthMm: 200, knotted: false } as const
-    const bare = figure(check({ ...standard, netting: hardlyAny }), 'holdsBottom', 'dragN').mid
-    const netting = drag(1) - bare
-    expect(drag(2) - drag(1)).toBeGreaterThan(0.8 * netting)
-    expect(drag(2) - drag(1)).toBeLessThan(1.2 * netting)
-  })
   test('growth on the netting never helps it to hold', () => {
     fc.assert(
       fc.property(

@@ -47,6 +47,16 @@ describe('forces', () => {
     expect(shape[shape.length - 1]).toBeCloseTo(0.32, 2)
     expect(shown?.rope?.state).toBe('surface')
   })
+  test('growth that doubles the drag of netting all but doubles its share, and no other', () => {
+    const dragOf = (foulingFactor: number, part: string) =>
+      explain({ ...input(), wear: { foulingFactor } })?.shares.find((share) => share.part === part)?.dragN ??
+      NaN
+    const times = dragOf(2, 'netting') / dragOf(1, 'netting')
+    // Behind the front, thicker with growth, the water is slower.
+    expect(times).toBeLessThan(2)
+    expect(times).toBeGreaterThan(1.85)
+    expect(dragOf(2, 'base-ring')).toBe(dragOf(1, 'base-ring'))
+  })
   test('nothing is explained where nothing is known', () => {
     expect(explain({ ...input(), conditions: { missing: 'the current' } })).toBeUndefined()
   })
