@@ -87,7 +87,7 @@ async function start(): Promise<void> {
       },
       licences: () => readLicences(['./licences.json', '../renderer/licences.json'].map(built)),
       showMenu: (groups) => shown.window?.showMenu(groups),
-      flushed: () => shown.window?.closing.flushed(),
+      flushed: (saved) => void shown.window?.closing.flushed(saved),
       chooseFolder: (inUse) => askForDataFolder(home, inUse, shown.window?.window),
       printer: sheetPrinter(() => shown.window?.window),
     },

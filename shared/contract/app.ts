@@ -61,6 +61,6 @@ export const app = {
   'app:choose-folder': call(nothing, v.strictObject({ outcome: v.picklist(['copied', 'found', 'kept']) })),
   /** What the page can do now. The desktop window shows it as its menu; a choice comes back as a notice. */
   'app:menu': call(menu, nothing),
-  /** The interface has saved what it held; the window may close. */
-  'app:flushed': call(nothing, nothing),
+  /** The interface is done saving what it held; the window may close, where all of it could be `saved`. */
+  'app:flushed': call(v.strictObject({ saved: v.boolean() }), nothing),
 }

@@ -13,8 +13,8 @@ export interface Host {
   readonly licences: () => Promise<Reply<'app:licences'>>
   /** Shows the page's commands as a menu, where there is one. */
   readonly showMenu: (groups: MenuGroups) => void
-  /** The interface has saved what it held. */
-  readonly flushed: () => void
+  /** The interface is done saving what it held; whether all of it could be. */
+  readonly flushed: (saved: boolean) => void
   /** Asks for another data folder and moves there; left out where no folder can be asked for. */
   readonly chooseFolder?: (inUse: string) => Promise<Result<Reply<'app:choose-folder'>>>
   /** Left out where sheets are printed through a browser. */
@@ -55,8 +55,8 @@ export function appHandlers(options: AppServiceOptions): Handlers<Subject<'app'>
       host.showMenu(groups)
       return Promise.resolve(ok({}))
     },
-    'app:flushed': () => {
-      host.flushed()
+    'app:flushed': ({ saved }) => {
+      host.flushed(saved)
       return Promise.resolve(ok({}))
     },
   }

@@ -1,7 +1,7 @@
 // Long enough for a slow disk, short enough that a stuck page cannot hold the program open.
 const longestWaitMs = 4000
 
-/** A window that is closing first lets its page save what it holds, then goes. */
+/** A window that is closing first lets its page save what it holds, then goes; what could not be saved holds it. */
 export class Closing {
   #state: 'open' | 'asked' | 'done' = 'open'
   #timer: NodeJS.Timeout | undefined
@@ -11,6 +11,8 @@ export class Closing {
     readonly ask: () => void,
     /** Closes for good. */
     readonly close: () => void,
+    /** Asks the reader whether to close though something could not be saved. */
+    readonly leavesUnsaved: () => Promise<boolean>,
     readonly waitMs = longestWaitMs,
   ) {}
 
@@ -25,9 +27,12 @@ export class Closing {
     return false
   }
 
-  /** The page has saved. */
-  flushed(): void {
-    if (this.#state === 'asked') this.#finish()
+  /** The page is done saving, and says whether it could. */
+  async flushed(saved: boolean): Promise<void> {
+    if (this.#state !== 'asked') return
+    clearTimeout(this.#timer)
+    if (saved || (await this.leavesUnsaved())) this.#finish()
+    else this.#state = 'open'
   }
 
   #finish(): void {

@@ -3,6 +3,7 @@ import type { MenuGroups } from '@shared/contract/app'
 import type { Notice } from '@shared/contract/bridge'
 import { appStart } from './app-pages'
 import { Closing } from './closing'
+import { leavesUnsaved } from './leaves-unsaved'
 import { lockDown } from './lock-down'
 import { menuTemplate } from './menu'
 import { NoticePost } from './notice-post'
@@ -42,6 +43,7 @@ export async function openWindow(
   const closing = new Closing(
     () => tell({ kind: 'closing' }),
     () => void remembered.finally(() => window.destroy()),
+    leavesUnsaved,
   )
   window.on('close', (event) => {
     const kept = { ...window.getNormalBounds(), maximised: window.isMaximized() }

@@ -9,7 +9,7 @@ import { materials } from '@renderer/state/materials.svelte'
 import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
 import { settings } from '@renderer/state/settings.svelte'
-import { saveOpenWork } from '@renderer/state/save-open-work'
+import { hasUnsavedWork, saveOpenWork } from '@renderer/state/save-open-work'
 import { shelf, waters } from '@renderer/state/shelf'
 import { commands } from '@renderer/ui/commands.svelte'
 import { notices } from '@renderer/ui/notices.svelte'
@@ -31,6 +31,8 @@ export async function startUp(): Promise<void> {
   onHostNotice((notice) => void heed(notice))
   addEventListener('blur', () => void saveOpenWork())
   addEventListener('pagehide', () => void saveOpenWork())
+  // The desktop window asks by itself; a browser has to be told that there is something to ask about.
+  if (!window.bridge) addEventListener('beforeunload', (event) => hasUnsavedWork() && event.preventDefault())
 }
 
 /** What somebody should know before they go on: nothing can be saved, or a file waits for a decision. */
@@ -44,8 +46,7 @@ async function sayWhatIsWrong(): Promise<void> {
 async function heed(notice: Notice): Promise<void> {
   switch (notice.kind) {
     case 'closing':
-      await saveOpenWork()
-      await bridge('app:flushed', {})
+      await bridge('app:flushed', { saved: await saveOpenWork() })
       return
     case 'command':
       commands.run(notice.command)

@@ -15,9 +15,9 @@ class Demo {
   show = (crew: DemoCrew) => this.#change(() => bridge('demo:show', { crew }))
   remove = () => this.#change(() => bridge('demo:remove', {}))
 
-  /** What lies open is saved where it belongs before the data changes; after it everything is read again. */
+  /** Once what lies open is saved where it belongs, the data changes and everything is read again. */
   async #change(ask: () => ReturnType<typeof bridge<'demo:show'>>): Promise<void> {
-    await saveOpenWork()
+    if (!(await saveOpenWork())) return
     const answer = await ask()
     if (answer.ok) {
       history.replaceState(null, '', '#/bench')

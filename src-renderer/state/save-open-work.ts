@@ -1,7 +1,13 @@
 import { bench } from './bench.svelte'
 import { waterDesk } from './water-desk.svelte'
 
-/** Saves now what lies open and still waits to be saved. */
-export async function saveOpenWork(): Promise<void> {
-  await Promise.all([bench.autosave.flush(), waterDesk.autosave.flush()])
+const desks = [bench, waterDesk]
+
+/** Saves now what lies open and still waits to be saved; whether all of it could be. */
+export async function saveOpenWork(): Promise<boolean> {
+  await Promise.all(desks.map(({ autosave }) => autosave.flush()))
+  return !hasUnsavedWork()
 }
+
+/** Whether something lies open that could not be saved when it was tried. */
+export const hasUnsavedWork = () => desks.some(({ autosave }) => autosave.state === 'failed')
