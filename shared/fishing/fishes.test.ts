@@ -239,3 +239,25 @@ test('a box hauls by an edge between its entrances; a pot that hangs level, or o
   const onTop = (entrances ?? []).map((entrance) => ({ ...entrance, onTop: true }))
   expect(haulPoint({ ...box, entrances: onTop })).toBeUndefined()
 })
+
+test('sizes are said in the reader’s units', () => {
+  const said = (units: 'metric' | 'imperial') =>
+    fishes({ ...input, legalSizes: [dungeness], units })
+      .findings.map((finding) => finding.what)
+      .join(' ')
+  expect(said('metric')).toMatch(/crab of 159 mm walks in.* crabs of 146 mm \(140 to 150\)/)
+  expect(said('imperial')).toMatch(/crab of 6\.25 in walks in.* crabs of 5\.74 in \(5\.53 to 5\.91\)/)
+  expect(said('imperial')).not.toMatch(/\bmm\b/)
+})
+
+test('an entrance too narrow is measured by its width, one too low by its height', () => {
+  const through = (widthMm: number, heightMm: number) => {
+    const entrances = (pot.entrances ?? []).map((entrance) => ({ ...entrance, widthMm, heightMm }))
+    return fishes({ ...input, pot: { ...pot, entrances }, legalSizes: [mudCrab] }).findings.find((finding) =>
+      finding.rule.startsWith('fishes:entrance-fit'),
+    )
+  }
+  expect(through(60, 130)).toMatchObject({ state: 'fails', actual: 60, limit: 85, margin: -25 })
+  expect(through(300, 30)).toMatchObject({ state: 'fails', actual: 30 })
+  expect(through(300, 30)?.margin).toBeLessThan(0)
+})

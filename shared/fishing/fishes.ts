@@ -2,6 +2,7 @@ import type { Figure, Finding, Verdict } from '@shared/schema/check'
 import { worstState } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
+import type { UnitSystem } from '@shared/units/display'
 import { fishingAssumptions, type FishingAssumptions } from './assumptions'
 import { baitOutOfReach, baitOutlastsSoak } from './findings/bait'
 import { legalCrabFitsEntrance } from './findings/entrance'
@@ -18,6 +19,8 @@ export interface FishesInput {
   /** Whether it comes to rest base down, from where its weight and lift are. */
   readonly landsBaseDown?: boolean
   readonly assumptions?: FishingAssumptions
+  /** Units of the sentences; figures stay as they are. Metric unless said. */
+  readonly units?: UnitSystem
 }
 
 /**
@@ -29,8 +32,8 @@ export interface FishesInput {
  *   measures only, never a number of crabs
  */
 export function fishes(input: FishesInput): Verdict {
-  const { pot, trip, legalSizes, assumptions: sheet = fishingAssumptions } = input
-  const enclosed = isOpenGear(pot) ? [] : enclosedFindings(pot, legalSizes, sheet)
+  const { pot, trip, assumptions: sheet = fishingAssumptions } = input
+  const enclosed = isOpenGear(pot) ? [] : enclosedFindings(input, sheet)
   const findings = [baitOutlastsSoak(pot, trip, sheet), ...enclosed, baseDown(input.landsBaseDown)]
   return {
     state: worstState(findings.map((finding) => finding.state)),
@@ -41,12 +44,14 @@ export function fishes(input: FishesInput): Verdict {
 
 /** What can be asked only of gear that shuts crabs in. */
 function enclosedFindings(
-  pot: Pot,
-  legalSizes: FishesInput['legalSizes'],
+  { pot, legalSizes, units = 'metric' }: FishesInput,
   sheet: FishingAssumptions,
 ): Finding[] {
   const perCrab = legalSizes?.length
-    ? legalSizes.flatMap((legal) => [legalCrabFitsEntrance(pot, legal), ...gapFindings(pot, legal, sheet)])
+    ? legalSizes.flatMap((legal) => [
+        legalCrabFitsEntrance(pot, legal, units),
+        ...gapFindings(pot, legal, sheet, units),
+      ])
     : [noLegalSize]
   return [baitOutOfReach(pot, sheet), ...perCrab, haulPointClear(pot, sheet)]
 }

@@ -57,7 +57,7 @@ function legalVerdict(
 }
 
 function fishingVerdict(
-  { pot, materials, trip, fishingFigures }: FullCheckInput,
+  { pot, materials, trip, fishingFigures, units }: FullCheckInput,
   pack: RulePack | undefined,
   waterDensity: number,
 ): Verdict {
@@ -66,6 +66,7 @@ function fishingVerdict(
     pot,
     ...(trip ? { trip } : {}),
     ...(pack && trip ? { legalSizes: legalSizes(pack, trip) } : {}),
+    ...(units ? { units } : {}),
     ...(fall ? { landsBaseDown: fall.landsBaseDown } : {}),
     ...(fishingFigures ? { assumptions: fishingFigures } : {}),
   })

@@ -4,10 +4,10 @@ import { shellOf, type CrabShell } from '../body'
 import { entranceFit } from '../entrances'
 import type { LegalSize } from '../legal-size'
 import { speciesBySlug } from '../species'
-import { shown } from './state-of'
+import { formatQuantity, type UnitSystem } from '@shared/units/display'
 
 /** Whether a crab of the least legal size can walk in through every entrance. */
-export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize): Finding {
+export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize, units: UnitSystem = 'metric'): Finding {
   const species = speciesBySlug(legal.species)
   const common = {
     rule: `fishes:entrance-fit:${legal.species}`,
@@ -33,7 +33,7 @@ export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize): Finding {
   const shell = species && shellOf(species, legal.measure, legal.sizeMm)
   if (!species || !shell)
     return cannotTell(`the body proportions of ${species?.common ?? legal.name ?? legal.species}`)
-  const name = `${species.common} of ${shown(legal.sizeMm)} mm`
+  const name = `${species.common} of ${formatQuantity(legal.sizeMm, 'mm', units)}`
   const least = smallest(pot.entrances)
   const depth = shell.depthMm ?? depthBound(shell)
   const fitAt = (level: keyof Spread) =>
@@ -44,15 +44,17 @@ export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize): Finding {
   if (!shell.depthMm && worst === 'blocked' && least.widthMm >= shell.lengthMm.low)
     return cannotTell(`the depth of the shell of ${species.common}`)
   const tight = middle === 'tight' && shell.depthMm !== undefined
-  const needed = tight ? 1.5 * depth.mid : depth.mid
+  const isNarrow = middle === 'blocked' && least.widthMm < shell.lengthMm.mid
+  const needed = isNarrow ? shell.lengthMm.mid : tight ? 1.5 * depth.mid : depth.mid
+  const clear = isNarrow ? least.widthMm : least.heightMm
   const state = middle === 'blocked' ? 'fails' : worst === 'blocked' || tight ? 'close' : 'holds'
   return {
     ...common,
     state,
     what: sentence(state, tight, name, species.caution),
-    actual: least.heightMm,
+    actual: clear,
     limit: needed,
-    margin: least.heightMm - needed,
+    margin: clear - needed,
     unit: 'mm',
     source: { title: species.source, confidence: species.confidence },
   }

@@ -4,7 +4,8 @@ import type { FishingAssumptions } from '../assumptions'
 import { gapSize50, suitedGapHeight } from '../gap-size'
 import type { LegalSize } from '../legal-size'
 import { speciesBySlug, type CrabSpecies } from '../species'
-import { shown, stateOf } from './state-of'
+import { displayUnit, formatQuantity, significant, toDisplay, type UnitSystem } from '@shared/units/display'
+import { stateOf } from './state-of'
 
 /** A crab this share of the legal size is plainly undersized and should get out. */
 const plainlyUndersized = 0.85
@@ -13,7 +14,12 @@ const plainlyUndersized = 0.85
  * Whether plainly undersized crabs fit the largest gap, and whether legal ones stay. A gap that suits the crab
  * says nothing about what the rules ask.
  */
-export function gapFindings(pot: Pot, legal: LegalSize, sheet: FishingAssumptions): readonly Finding[] {
+export function gapFindings(
+  pot: Pot,
+  legal: LegalSize,
+  sheet: FishingAssumptions,
+  units: UnitSystem = 'metric',
+): readonly Finding[] {
   const species = speciesBySlug(legal.species)
   const common = { part: 'escape-gaps', standing: 'engineering' } as const
   const rule = `fishes:undersized-fits-gap:${legal.species}`
@@ -28,7 +34,7 @@ export function gapFindings(pot: Pot, legal: LegalSize, sheet: FishingAssumption
   ]
   if (!pot.escapeGaps) return cannotTell('the escape gaps')
   if (!species) return cannotTell(`the body proportions of ${legal.name ?? legal.species}`)
-  if (pot.escapeGaps.length === 0) return [noGap(rule, legal, species)]
+  if (pot.escapeGaps.length === 0) return [noGap(rule, legal, species, units)]
   const sizes = pot.escapeGaps
     .map((gap) => gapSize50(gap, legal, species))
     .filter((size) => size !== undefined)
@@ -37,19 +43,22 @@ export function gapFindings(pot: Pot, legal: LegalSize, sheet: FishingAssumption
   const size50 = rest.reduce((a, b) => (b.mid > a.mid ? b : a), first)
   const source = { title: species.source, confidence: species.confidence }
   return [
-    { ...common, ...undersized(size50, legal, species), rule, source },
+    { ...common, ...undersized(size50, legal, species, units), rule, source },
     { ...common, ...legalStays(size50, legal, sheet), rule: `fishes:legal-stays:${legal.species}`, source },
   ]
 }
 
 type Judged = Pick<Finding, 'state' | 'what' | 'actual' | 'limit' | 'margin' | 'unit'>
 
-function undersized(size50: Spread, legal: LegalSize, species: CrabSpecies): Judged {
+function undersized(size50: Spread, legal: LegalSize, species: CrabSpecies, units: UnitSystem): Judged {
   const limit = plainlyUndersized * legal.sizeMm
   const state = stateOf(size50.low - limit, size50.mid - limit)
   const height = suitedGapHeight(legal, species)
-  const advice = height ? ` A gap about ${shown(height.mid)} mm high suits this size.` : ''
-  const half = `Half of the crabs of ${shown(size50.mid)} mm (${shown(size50.low)} to ${shown(size50.high)}) that try the gap stay in.`
+  const advice = height ? ` A gap about ${formatQuantity(height.mid, 'mm', units)} high suits this size.` : ''
+  const [low, mid, high] = [size50.low, size50.mid, size50.high].map((mm) =>
+    significant(toDisplay(mm, 'mm', units)),
+  )
+  const half = `Half of the crabs of ${mid} ${displayUnit('mm', units).symbol} (${low} to ${high}) that try the gap stay in.`
   return {
     state,
     what: state === 'holds' ? half : `${half} Many undersized ones cannot leave.${advice}`,
@@ -77,9 +86,11 @@ function legalStays(size50: Spread, legal: LegalSize, sheet: FishingAssumptions)
   }
 }
 
-function noGap(rule: string, legal: LegalSize, species: CrabSpecies): Finding {
+function noGap(rule: string, legal: LegalSize, species: CrabSpecies, units: UnitSystem): Finding {
   const height = suitedGapHeight(legal, species)
-  const advice = height ? ` A gap about ${shown(height.mid)} mm high, low and level, suits this size.` : ''
+  const advice = height
+    ? ` A gap about ${formatQuantity(height.mid, 'mm', units)} high, low and level, suits this size.`
+    : ''
   return {
     rule,
     state: 'fails',
