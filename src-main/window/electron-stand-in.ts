@@ -5,6 +5,8 @@
 
 export const dialog = {
   showMessageBox: (): Promise<{ response: number }> => Promise.resolve({ response: 1 }),
+  showSaveDialog: (): Promise<{ canceled: boolean; filePath: string }> =>
+    Promise.resolve({ canceled: true, filePath: '' }),
 }
 
 export const shell = {
