@@ -33,6 +33,25 @@ test('a dialog keeps the focus, closes on escape and gives the focus back', asyn
   opener.remove()
 })
 
+test('a dialog closes by a press beside it, but not by one that only ends there', async () => {
+  const onclose = vi.fn()
+  const screen = await render(Dialog, {
+    title: 'Shelf',
+    open: true,
+    onclose,
+    children: text('<input aria-label="Name">'),
+  })
+  const dialog = screen.getByRole('dialog').element()
+  const press = (began: Element, ended: Element) => {
+    began.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true }))
+    ended.dispatchEvent(new MouseEvent('click', { bubbles: true }))
+  }
+  press(screen.getByRole('textbox').element(), dialog)
+  expect(onclose).not.toHaveBeenCalled()
+  press(dialog, dialog)
+  expect(onclose).toHaveBeenCalledOnce()
+})
+
 test('tabs go round by arrow keys', async () => {
   const onchange = vi.fn()
   const tabs = [
@@ -130,10 +149,12 @@ test('the palette finds a command by its words and runs it', async () => {
   const forget = commands.register([
     { id: 'a', label: 'Undo', group: 'Edit', run: vi.fn() },
     { id: 'b', label: 'Open the part: Rope', group: 'Bench', run },
+    { id: 'b-too', label: 'Open the part: Rope', group: 'Bench', keys: 'Ctrl+B', run },
   ])
   const screen = await render(CommandPalette, { open: true, onclose: vi.fn() })
   await expect.element(screen.getByRole('combobox')).toHaveFocus()
   await userEvent.keyboard('rope part')
+  expect(screen.getByRole('option').elements()).toHaveLength(1)
   await userEvent.keyboard('{Enter}')
   expect(run).toHaveBeenCalledOnce()
   forget()
