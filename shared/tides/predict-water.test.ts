@@ -128,6 +128,15 @@ describe('prediction of a water from what is typed in', () => {
     expect(predict({ ...bare, current: { source: 'fixed', mps: 0 } }).notes.join()).toContain('zero')
   })
 
+  test('more at neaps than at springs is not told', () => {
+    const tide = predict({ ...ranged, tide: { source: 'range', springM: 1, neapM: 3 } })
+    expect(tide.heightM).toBeUndefined()
+    expect(tide.missing).toContain('a neap range no larger than the spring range')
+    const rate = predict({ ...ranged, current: { source: 'rate', springMps: 0.5, neapMps: 0.9 } })
+    expect(rate.currentMps).toBeUndefined()
+    expect(rate.missing).toEqual(['a neap rate no larger than the spring rate'])
+  })
+
   test('neither tide nor current: both are missing', () => {
     expect(predict(bare).missing).toEqual(['the tide at this water', 'the current at this water'])
   })

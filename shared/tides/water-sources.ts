@@ -35,12 +35,7 @@ const oldRecordsBefore = 1983
 export function waterSources(water: Water, constants: WaterConstants, span: TimeSpan): WaterSources {
   const missing: string[] = []
   const height = heightOf(water, constants, span)
-  if (!height)
-    missing.push(
-      water.tide?.source === 'station'
-        ? `the constants of tide station ${water.tide.id}`
-        : 'the tide at this water',
-    )
+  if (!height) missing.push(missingHeight(water))
   const stream = streamOf(water, constants, height, span)
   if (!stream) missing.push(missingStream(water))
   return {
@@ -57,6 +52,7 @@ function heightOf(
   constants: WaterConstants,
   { fromMs, toMs }: TimeSpan,
 ): Signal | undefined {
+  if (isNeapAbove(tide)) return undefined
   if (tide?.source === 'range') return harmonicSum(modelTide(tide.springM, tide.neapM), tide.springM / 2)
   return tide && constants.tide && heightSignal(constants.tide, fromMs, toMs)
 }
@@ -70,7 +66,7 @@ function streamOf(
   const { current } = water
   if (current?.source === 'fixed') return signalOf(() => current.mps)
   if (current?.source === 'station') return constants.current && streamSignal(constants.current, fromMs, toMs)
-  if (!current) return undefined
+  if (!current || isNeapAbove(current)) return undefined
   const ranges = rangesOf(water, constants, current)
   const tide = height ?? harmonicSum(modelTide(ranges.springM, ranges.neapM), 0)
   const turns = turningPoints(tide, fromMs - 2 * dayMs, toMs + 2 * dayMs, leastTideM)
@@ -95,8 +91,19 @@ function rangesOf({ tide }: Water, constants: WaterConstants, rate: Rate) {
   return { springM: 1, neapM: known ? neapMps / springMps : undefined }
 }
 
+/** More at neaps than at springs is a slip of the pen, and nothing follows from it. */
+const isNeapAbove = (source: Water['tide'] | Water['current']): boolean =>
+  (source?.source === 'range' && (source.neapM ?? 0) > source.springM) ||
+  (source?.source === 'rate' && (source.neapMps ?? 0) > source.springMps)
+
+function missingHeight({ tide }: Water): string {
+  if (isNeapAbove(tide)) return 'a neap range no larger than the spring range'
+  return tide?.source === 'station' ? `the constants of tide station ${tide.id}` : 'the tide at this water'
+}
+
 function missingStream({ current }: Water): string {
   if (!current) return 'the current at this water'
+  if (isNeapAbove(current)) return 'a neap rate no larger than the spring rate'
   if (current.source === 'station') return `the constants of current station ${current.id}`
   return 'a tide above zero for the rate to follow'
 }

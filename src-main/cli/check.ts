@@ -42,7 +42,7 @@ export const check: Command = {
     if (values.region !== undefined && !pack)
       throw new CommandRefused(`there are no rules for ${values.region}`, 'region')
     const materials = await materialsFor(terminal, values.data)
-    nameIssues(pot, materials, path, terminal)
+    nameIssues(pot, { materials, units }, path, terminal)
     const found = fullCheck({
       pot,
       materials,

@@ -73,11 +73,11 @@ const workJson = ({ slackMs, strongestMps, ...window }: WorkWindow) => ({
   slack: slackMs === undefined ? undefined : iso(slackMs),
   inDaylight: window.inDaylight,
   strongestMps: rounded(strongestMps),
-  courseAtStartDeg: window.courseAtStartDeg,
-  courseAtEndDeg: window.courseAtEndDeg,
+  courseAtStartDeg: rounded(window.courseAtStartDeg),
+  courseAtEndDeg: rounded(window.courseAtEndDeg),
 })
 
 const span = ({ fromMs, toMs }: TimeSpan) => ({ from: iso(fromMs), to: iso(toMs) })
 const iso = (timeMs: number) => new Date(timeMs).toISOString()
-/** A millimetre, or a millimetre a second, is finer than anything known here. */
+/** A millimetre, a millimetre a second or a thousandth of a degree is finer than anything known here. */
 const rounded = (value: number | undefined) => (value === undefined ? undefined : Number(value.toFixed(3)))

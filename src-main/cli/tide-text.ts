@@ -9,7 +9,7 @@ export function tideText(prediction: WaterPrediction, light: readonly TimeSpan[]
   const { zone, streamEvents, heightEvents } = prediction
   const heights = heightEvents.map(({ kind, timeMs, heightM }) => ({
     timeMs,
-    text: `${kind === 'high-water' ? 'high water' : 'low water'}  ${formatQuantity(heightM, 'm', units)}`,
+    text: `${kind === 'high-water' ? 'high water' : 'low water'}  ${formatQuantity(heightM, 'm', units).replace('-', '−')}`,
   }))
   const streams = streamEvents.map(({ kind, timeMs, mps, next }) => ({
     timeMs,
