@@ -3,6 +3,7 @@ import { ropeWetWeight } from '@shared/physics/rope/weight'
 import { gravity, seaWaterDensity } from '@shared/physics/constants'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
+import { formatQuantity, type UnitSystem } from '@shared/units/display'
 import { floatBodyOf } from './float-body-of'
 import { ropeProperties } from './materials/lookup'
 import { meshForm } from './netting-panels'
@@ -23,20 +24,25 @@ export interface DesignIssue {
  * What in a design contradicts itself, each with its field. Sizes are compared as written; nothing is changed.
  *
  * @param materials for the rope's weight against the float's buoyancy
+ * @param units     of the sentences
  * @returns issues in the order of the design; empty when it is consistent
  */
-export function consistency(pot: Pot, materials: Materials): DesignIssue[] {
+export function consistency(pot: Pot, materials: Materials, units: UnitSystem = 'metric'): DesignIssue[] {
   const shape = shapeOf(pot.body)
+  const say: Say = (value, unit) => formatQuantity(value, unit, units)
   return [
     ...bodyIssues(pot),
     ...frameIssues(pot),
     ...nettingIssues(pot),
-    ...openingIssues(pot, shape),
+    ...openingIssues(pot, shape, say),
     ...doorIssues(pot),
-    ...insideIssues(pot),
-    ...tackleIssues(pot, materials),
+    ...insideIssues(pot, say),
+    ...tackleIssues(pot, materials, say),
   ]
 }
+
+/** A quantity in the reader's units. */
+type Say = (value: number, unit: 'mm' | 'm' | 'N') => string
 
 const impossible = (path: string, message: string): DesignIssue => ({ path, message, kind: 'impossible' })
 const unlikely = (path: string, message: string): DesignIssue => ({ path, message, kind: 'unlikely' })
@@ -62,7 +68,10 @@ function frameIssues(pot: Pot): DesignIssue[] {
   for (const [i, member] of (pot.frame ?? []).entries())
     if (member.barDiameterMm > pot.body.heightMm / 2)
       issues.push(
-        impossible(`frame.${i}.barDiameterMm`, `The ${member.role} is thicker than half the pot's height.`),
+        impossible(
+          `frame.${i}.barDiameterMm`,
+          `The ${member.role.replace('-', ' ')} is thicker than half the pot's height.`,
+        ),
       )
   if (pot.frame && !pot.frame.some((member) => member.role === 'base-ring'))
     issues.push(unlikely('frame', 'There is no base ring. Its weight is what holds most pots.'))
@@ -89,7 +98,7 @@ function nettingIssues({ netting }: Pot): DesignIssue[] {
   return issues
 }
 
-function openingIssues(pot: Pot, shape: PotShape): DesignIssue[] {
+function openingIssues(pot: Pot, shape: PotShape, say: Say): DesignIssue[] {
   const issues: DesignIssue[] = []
   const height = pot.body.heightMm
   for (const [i, entrance] of (pot.entrances ?? []).entries()) {
@@ -101,7 +110,7 @@ function openingIssues(pot: Pot, shape: PotShape): DesignIssue[] {
       issues.push(
         impossible(
           `${path}.widthMm`,
-          `This entrance is ${entrance.widthMm} mm wide; the pot is ${Math.round(room)} mm there.`,
+          `This entrance is ${say(entrance.widthMm, 'mm')} wide; the pot is ${say(room, 'mm')} there.`,
         ),
       )
     if (entrance.onTop === true) {
@@ -109,20 +118,23 @@ function openingIssues(pot: Pot, shape: PotShape): DesignIssue[] {
         issues.push(
           impossible(
             `${path}.heightMm`,
-            `This entrance is larger than the top, which is ${Math.round(room)} mm.`,
+            `This entrance is larger than the top, which is ${say(room, 'mm')}.`,
           ),
         )
       continue
     }
     if (entrance.sillMm >= height)
       issues.push(
-        impossible(`${path}.sillMm`, `The sill is at ${entrance.sillMm} mm, above the wall of ${height} mm.`),
+        impossible(
+          `${path}.sillMm`,
+          `The sill is at ${say(entrance.sillMm, 'mm')}, above the wall of ${say(height, 'mm')}.`,
+        ),
       )
     else if (entrance.sillMm + entrance.heightMm > height)
       issues.push(
         impossible(
           `${path}.heightMm`,
-          `This entrance reaches ${entrance.sillMm + entrance.heightMm} mm up; the wall is ${height} mm.`,
+          `This entrance reaches ${say(entrance.sillMm + entrance.heightMm, 'mm')} up; the wall is ${say(height, 'mm')}.`,
         ),
       )
     if (entrance.depthMm !== undefined && entrance.depthMm > room)
@@ -134,7 +146,10 @@ function openingIssues(pot: Pot, shape: PotShape): DesignIssue[] {
     const top = gap.bottomEdgeMm + (gap.shape === 'circle' ? gap.diameterMm : gap.heightMm)
     if (top > height)
       issues.push(
-        impossible(`${path}.bottomEdgeMm`, `The escape gap reaches ${top} mm up; the wall is ${height} mm.`),
+        impossible(
+          `${path}.bottomEdgeMm`,
+          `The escape gap reaches ${say(top, 'mm')} up; the wall is ${say(height, 'mm')}.`,
+        ),
       )
     const width = gap.shape === 'circle' ? gap.diameterMm : gap.widthMm
     if (width * gap.count > mmOf(2 * Math.PI * reachAt(shape, 0, mm(gap.bottomEdgeMm))))
@@ -176,20 +191,20 @@ function doorIssues(pot: Pot): DesignIssue[] {
   return issues
 }
 
-function insideIssues(pot: Pot): DesignIssue[] {
+function insideIssues(pot: Pot, say: Say): DesignIssue[] {
   if (pot.bait && pot.bait.heightMm > pot.body.heightMm)
-    return [impossible('bait.heightMm', `The bait hangs at ${pot.bait.heightMm} mm, above the pot.`)]
+    return [impossible('bait.heightMm', `The bait hangs at ${say(pot.bait.heightMm, 'mm')}, above the pot.`)]
   return []
 }
 
-function tackleIssues(pot: Pot, materials: Materials): DesignIssue[] {
+function tackleIssues(pot: Pot, materials: Materials, say: Say): DesignIssue[] {
   const issues: DesignIssue[] = []
   for (const [i, weight] of (pot.rope?.weights ?? []).entries())
     if (pot.rope && weight.belowFloatM > pot.rope.lengthM)
       issues.push(
         impossible(
           `rope.weights.${i}.belowFloatM`,
-          `This weight is ${weight.belowFloatM} m down a rope of ${pot.rope.lengthM} m.`,
+          `This weight is ${say(weight.belowFloatM, 'm')} down a rope of ${say(pot.rope.lengthM, 'm')}.`,
         ),
       )
   if (pot.rope && !pot.bridle)
@@ -204,7 +219,7 @@ function tackleIssues(pot: Pot, materials: Materials): DesignIssue[] {
       issues.push(
         impossible(
           'float.diameterMm',
-          `The float carries ${rounded(buoyancy)} N, but its rope weighs ${rounded(load)} N in the water.`,
+          `The float carries ${say(buoyancy, 'N')}, but its rope weighs ${say(load, 'N')} in the water.`,
         ),
       )
   }
@@ -221,5 +236,3 @@ function ropeLoad(pot: Pot, materials: Materials): number | undefined {
 
 /** Line weights are lead [kg/m3]. */
 const leadDensity = 11400
-
-const rounded = (n: number) => Number(n.toPrecision(2))

@@ -134,6 +134,15 @@ describe('contradictions', () => {
   test('none in the starting shapes', () => {
     for (const pot of starterPots) expect(consistency(pot, builtInMaterials)).toEqual([])
   })
+  test('sizes are said in the reader’s units, to three figures', () => {
+    const wide: Pot = {
+      ...standard,
+      entrances: [{ kind: 'funnel', widthMm: 1234.5678, heightMm: 130, bearingDeg: 0, sillMm: 30 }],
+    }
+    const said = (units: 'metric' | 'imperial') => consistency(wide, builtInMaterials, units)[0]?.message
+    expect(said('metric')).toBe('This entrance is 1230 mm wide; the pot is 896 mm there.')
+    expect(said('imperial')).toBe('This entrance is 48.6 in wide; the pot is 35.3 in there.')
+  })
   const entrance = { kind: 'funnel', widthMm: 300, heightMm: 130, bearingDeg: 0, sillMm: 30 } as const
   test.each<[string, Partial<Pot>]>([
     ['entrances.0.widthMm', { entrances: [{ ...entrance, widthMm: 1200 }] }],
