@@ -3,7 +3,10 @@ import { mergeJournals } from '@shared/journal/merge'
 import type { JournalEvent } from '@shared/schema/journal'
 import Papa from 'papaparse'
 import { expect, test } from 'vitest'
-import { eventsCsv, partsCsv, shoppingCsv } from './csv'
+import { wearAssumptions } from '@shared/wear/assumptions'
+import { dueCsv, eventsCsv, partsCsv, shoppingCsv } from './csv'
+import { dueList } from './due'
+import { lockerLives } from './locker-lives'
 import { markDone } from './mark-done'
 
 const nowMs = Date.parse('2026-05-01T00:00:00.000Z')
@@ -90,4 +93,26 @@ test('done inspections and cleanings are written as what was found and done', ()
   expect(markDone({ ...common, action: 'inspect', report }, done)).toEqual([
     { kind: 'inspect', part: 'r9', grade: 3, brokenBars: 1 },
   ])
+})
+
+test('what is due stands with its day and its reason, the pot itself where no part is meant', () => {
+  const context = { nowMs: Date.parse('2027-06-01T00:00:00.000Z'), sheet: wearAssumptions, aheadMonths: 6 }
+  const clean = {
+    action: 'clean',
+    pot: 'p9',
+    number: '9',
+    by: '2027-06-01',
+    reason: 'Growth, adds drag',
+  } as const
+  const parts = dueList(state, lockerLives(state, context), context)
+  const table = rows(dueCsv([clean, ...parts]))
+  expect(table[0]).toEqual({
+    by: '2027-06-01',
+    do: 'clean',
+    number: '9',
+    part: 'pot',
+    why: 'Growth, adds drag',
+  })
+  expect(table.slice(1).map((row) => row['part'])).toEqual(parts.map(() => 'rope'))
+  expect(parts.length).toBeGreaterThan(0)
 })
