@@ -1,9 +1,9 @@
+import { localDay, localTime } from '@renderer/state/today'
+
 /** A moment as a field for day and time shows it, by the clock of this machine. */
 export function toLocalInput(at: string | number): string {
   const date = new Date(at)
-  if (Number.isNaN(date.getTime())) return ''
-  const two = (part: number) => String(part).padStart(2, '0')
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}T${two(date.getHours())}:${two(date.getMinutes())}`
+  return Number.isNaN(date.getTime()) ? '' : `${localDay(date)}T${localTime(date)}`
 }
 
 /** The moment of such a field in UTC; undefined while it is not complete. */

@@ -1,4 +1,4 @@
-import type { AppError, Result } from '@shared/units/result'
+import { type AppError, ok, type Result } from '@shared/units/result'
 
 /** A document as it is kept: what it says, and the revision whoever saves must have started from. */
 export interface Stored<D> {
@@ -62,6 +62,11 @@ export class DocumentShelf<D extends { readonly id: string; readonly name: strin
     const answer = await this.calls.save(document, base)
     if (answer.ok) this.#put(answer.value)
     return answer
+  }
+
+  /** Puts a document there under its own id, unless it is there already. */
+  async keep(document: D): Promise<Result<unknown>> {
+    return this.find(document.id) ? ok(document) : this.save(document)
   }
 
   async remove(id: string): Promise<Result<object>> {

@@ -4,7 +4,7 @@ import { runsLatestFirst } from '@shared/journal/view'
 import type { EventDraft } from '@shared/schema/journal'
 import { freshId } from './fresh-pot'
 import { locker } from './locker.svelte'
-import { today } from './today'
+import { localDay, today } from './today'
 
 /** What holds for every float set from now on. */
 export interface SettingDown {
@@ -27,7 +27,7 @@ class RunDesk {
   run = $derived.by((): RunState | undefined => {
     if (this.#chosen !== undefined) return locker.state.runs[this.#chosen]
     const down = this.runs.find((run) => stillDown(locker.state, run).length > 0)
-    return down ?? this.runs.find((run) => dayOf(run.startedAt) === today())
+    return down ?? this.runs.find((run) => localDay(new Date(run.startedAt)) === today())
   })
   stillDown = $derived(this.run ? stillDown(locker.state, this.run) : [])
   mode = $derived(this.#mode ?? (this.stillDown.length > 0 ? 'haul' : 'set'))
@@ -76,12 +76,6 @@ function said(down: SettingDown) {
     ...(temperatureC === undefined ? {} : { temperatureC }),
     ...(bait === undefined || bait.trim() === '' ? {} : { bait: bait.trim() }),
   }
-}
-
-function dayOf(at: string): string {
-  const date = new Date(at)
-  const two = (part: number) => String(part).padStart(2, '0')
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`
 }
 
 export const runDesk = new RunDesk()

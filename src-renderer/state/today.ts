@@ -1,6 +1,9 @@
-/** The calendar day here and now, as 2026-12-05. */
-export function today(): string {
-  const now = new Date()
-  const two = (part: number) => String(part).padStart(2, '0')
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
-}
+const two = (part: number) => String(part).padStart(2, '0')
+
+/** The calendar day of a moment by the clock of this machine, as 2026-12-05. */
+export const localDay = (at: Date) => `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`
+
+/** Its time of day, as 07:45. */
+export const localTime = (at: Date) => `${two(at.getHours())}:${two(at.getMinutes())}`
+
+export const today = () => localDay(new Date())

@@ -76,6 +76,9 @@ export const missingWords = {
     count === 1
       ? 'It stays here until it is hauled, seen again or given up.'
       : 'They stay here until they are hauled, seen again or given up.',
+  haulShort: 'Haul',
+  seenShort: 'Still there',
+  giveUpShort: 'Give up',
   haul: (number: string) => `Haul ${number}`,
   seen: (number: string) => `Still there: ${number}`,
   giveUp: (number: string) => `Give up ${number} as lost`,
