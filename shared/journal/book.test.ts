@@ -7,8 +7,8 @@ import { mergeJournals } from './merge'
 
 const nowMs = Date.parse('2026-06-01T00:00:00.000Z')
 const at = (hour: number) => new Date(Date.parse('2026-01-01T00:00:00.000Z') + hour * 3_600_000).toISOString()
-const written = (n: number, hour: number, draft: object) =>
-  ({ version: 1, id: `b${n}`, machine: 'boat', seq: n + 1, at: at(hour), ...draft }) as JournalEvent
+const written = (n: number, hour: number, draft: object, machine = 'boat') =>
+  ({ version: 1, id: `b${n}`, machine, seq: n + 1, at: at(hour), ...draft }) as JournalEvent
 const pots = ['1', '2'].map((number) => ({
   ...{ pot: `p${number}`, number, design: 'round' },
   parts: [{ id: `r${number}`, kind: 'rope', installedOn: '2026-01-01' }],
@@ -17,6 +17,7 @@ const start = written(0, 0, { kind: 'add-pots', pots })
 
 test('adding to an open book comes to the same as folding it all', () => {
   const pot = fc.constantFrom('p1', 'p2')
+  const machine = fc.constantFrom('boat', 'shed')
   const draft = fc.oneof(
     fc.record({ kind: fc.constantFrom('set', 'haul', 'clean', 'lose', 'find', 'retire'), pot }),
     fc.record({
@@ -27,8 +28,8 @@ test('adding to an open book comes to the same as folding it all', () => {
     fc.record({ kind: fc.constant('undo'), target: fc.nat(12).map((n) => `b${n}`) }),
   )
   fc.assert(
-    fc.property(fc.array(fc.tuple(draft, fc.nat(200)), { maxLength: 12 }), (drafts) => {
-      const events = drafts.map(([body, hour], i) => written(i + 1, hour, body))
+    fc.property(fc.array(fc.tuple(draft, fc.nat(200), machine), { maxLength: 12 }), (drafts) => {
+      const events = drafts.map(([body, hour, from], i) => written(i + 1, hour, body, from))
       const book = new JournalBook([[start]], nowMs)
       for (const event of events) book.add([event], nowMs)
       const whole = mergeJournals([[start, ...events]])

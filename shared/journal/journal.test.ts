@@ -38,6 +38,18 @@ const body = fc.oneof(
     change: fc.integer({ min: -9, max: 9 }),
   }),
   fc.record({ kind: fc.constant('stock'), item: fc.constant('rope-pp-8'), counted: fc.nat(50) }),
+  fc.record({
+    ...{ kind: fc.constant('price'), item: fc.constant('rope-pp-8'), each: fc.nat(9) },
+    per: fc.constantFrom('metre', 'coil'),
+  }),
+  fc.record({ kind: fc.constant('photo'), pot: pots, part: parts, file: fc.constantFrom('x.jpg', 'y.jpg') }),
+  fc.record({
+    kind: fc.constant('add-pots'),
+    // A pot and a number that may be there already.
+    pots: fc
+      .constantFrom('a', 'd', 'e')
+      .map((pot) => [{ pot, number: '2', design: 'round', parts: [part(`${pot}-rope`, 'rope')] }]),
+  }),
   fc.record({ kind: fc.constant('undo'), target: fc.nat(30).map((n) => `e${n}`) }),
   fc.record({
     kind: fc.constant('correct'),

@@ -42,7 +42,7 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
   const basis = inspected ? '' : ' Never inspected.'
   return {
     decision,
-    reason: `${so}; usual life ${usual.low} to ${usual.high} ${usual.unit}${learnedSaid(belief, context)}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
+    reason: `${so}; usual life ${usual.low} to ${usual.high} ${usual.unit}${learnedSaid(belief, usual.value, context)}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
     ...(perMonth > 0 ? { remainingMonths: remainingOf(belief, age, perMonth) } : {}),
     failureChance,
     inspected,
@@ -50,11 +50,11 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
 }
 
 /** What the user's own failures made of the usual life. */
-function learnedSaid(belief: LifeBelief, { ownFailures = 0 }: LifeContext): string {
+function learnedSaid(belief: LifeBelief, usual: number, { ownFailures = 0 }: LifeContext): string {
   if (ownFailures === 0) return ''
-  const { low, high } = scaleRange(belief)
   const two = (age: number) => String(Number(age.toPrecision(2)))
-  return `, ${two(low)} to ${two(high)} by the ${ownFailures === 1 ? 'one' : ownFailures} of yours that failed`
+  const by = ownFailures === 1 ? 'the one' : `the ${ownFailures}`
+  return `, about ${two(scaleRange(belief).mid)} instead of ${two(usual)} by ${by} of yours that failed`
 }
 
 /** Belief on a part's life before the user's own record; undefined where no usual life is kept. */

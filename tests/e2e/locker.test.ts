@@ -1,4 +1,6 @@
-import type { Page } from 'playwright-core'
+import { appendFile, readdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Locator, Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import { editions, openApp, type RunningApp } from './app'
 import { ask } from './ask'
@@ -36,12 +38,24 @@ async function haul(page: Page, number: string, keys = 'k'): Promise<void> {
 }
 
 async function choose(page: Page, button: string, name: string, text: string): Promise<void> {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: button }).click(),
-  ])
-  await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) })
+  const file = { name, mimeType: 'text/csv', buffer: Buffer.from(text) }
+  await chooseFile(page, page.getByRole('button', { name: button }), file)
 }
+
+async function chooseFile(
+  page: Page,
+  button: Locator,
+  file: { name: string; mimeType: string; buffer: Buffer },
+): Promise<void> {
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button.click()])
+  await chooser.setFiles(file)
+}
+
+/** The smallest picture there is. */
+const onePixel = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+  'base64',
+)
 
 const state = async (page: Page) => {
   const answer = (await ask(page, 'locker:state', {})) as {
@@ -217,6 +231,100 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
     await expect.poll(async () => Object.values((await state(page)).pots)[0]?.status).toBe('in-water')
     await page.getByRole('dialog').getByRole('button', { name: 'Bring back' }).click()
     await expect.poll(async () => Object.values((await state(page)).pots)[0]?.status).toBe('ashore')
+    expect(app.troubles).toEqual([])
+  })
+
+  test.skipIf(missing)('a second machine’s file that appears and grows is seen at once', async () => {
+    app = await openApp(edition)
+    const { page, dataFolder } = app
+    await addPots(page, '1-2')
+    const [pot = ''] = Object.keys((await state(page)).pots)
+    const file = join(dataFolder, 'journal', 'hire-boat.jsonl')
+    const line = (seq: number, body: object) =>
+      `${JSON.stringify({ version: 1, id: `hire-${seq}`, machine: 'hire-boat', seq, at: new Date().toISOString(), ...body })}\n`
+    const first = page.getByRole('region', { name: 'Pots owned' }).getByRole('button', { name: /^1, / })
+    await expect.poll(() => first.textContent()).toContain('Ashore')
+    await appendFile(file, line(1, { kind: 'set', pot }))
+    await expect.poll(() => first.textContent(), { timeout: 20_000 }).toContain('In the water')
+    await appendFile(file, line(2, { kind: 'haul', pot, kept: 3 }))
+    await page.getByText('3 kept, 0 undersized so far').waitFor()
+    expect(app.troubles).toEqual([])
+  })
+
+  test.skipIf(missing)(
+    'a photo is added at an inspection, shown there, and lies in the data folder',
+    { timeout: 120_000 },
+    async () => {
+      app = await openApp(edition)
+      const { page, dataFolder } = app
+      await addPots(page, '4')
+      await page.getByRole('button', { name: 'Inspect the rope' }).click()
+      const dialog = page.getByRole('dialog', { name: 'Look at the rope of pot 4' })
+      await chooseFile(page, dialog.getByRole('button', { name: 'Add a photo' }), {
+        name: 'not a photo.jpg',
+        mimeType: 'image/jpeg',
+        buffer: Buffer.from('words'),
+      })
+      await page.getByText('not a photo.jpg is not a photo that can be read.').first().waitFor()
+      await chooseFile(page, dialog.getByRole('button', { name: 'Add a photo' }), {
+        name: 'eye.png',
+        mimeType: 'image/png',
+        buffer: onePixel,
+      })
+      await dialog.getByRole('button', { name: 'Show larger: Rope' }).click()
+      await page
+        .getByRole('dialog', { name: 'Rope', exact: true })
+        .getByRole('img', { name: 'Rope' })
+        .waitFor()
+      await page.keyboard.press('Escape')
+      expect((await readdir(join(dataFolder, 'photos'))).length).toBe(1)
+      expect(await axeInBothThemes(page)).toEqual([])
+      await page.keyboard.press('Escape')
+      await page.getByRole('tab', { name: /Photos/ }).click()
+      await page.getByText('a backup does not hold them').waitFor()
+      await page.getByRole('button', { name: 'Take back' }).click()
+      await page.getByText('Photos of damage go here.').waitFor()
+      expect(app.troubles).toEqual([])
+    },
+  )
+
+  test.skipIf(missing)('a list whose columns nobody can guess is matched by hand', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await addPots(page, '1')
+    await page.getByRole('button', { name: 'Bring in a list' }).click()
+    const list = ['Q;R;S', '21;rope;9', '22;rope;nine', '1;rope;9'].join('\n')
+    await choose(page, 'Choose a file', 'odd.csv', list)
+    const dialog = page.getByRole('dialog')
+    await dialog.getByText('0 rows fit').waitFor()
+    await dialog.getByLabel('Number').selectOption('Q')
+    await dialog.getByLabel('Part').selectOption('R')
+    await dialog.getByLabel('Diameter (mm)').selectOption('S')
+    await dialog.getByText('Pot 21: rope').waitFor()
+    await dialog.getByText(/The diameter “nine”/).waitFor()
+    await dialog.getByText('The number 1 is already on a pot in the locker.').waitFor()
+    await dialog.getByRole('button', { name: 'Add 1 pot', exact: true }).click()
+    await expect
+      .poll(async () => Object.values((await state(page)).pots).map(({ number }) => number))
+      .toEqual(['1', '21'])
+    expect(app.troubles).toEqual([])
+  })
+
+  test.skipIf(missing)('broken bars are mended from the season’s list', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await addPots(page, '9')
+    await page.getByRole('button', { name: 'Inspect the netting' }).click()
+    await page.getByLabel('Broken bars in a row').fill('5')
+    await page.getByRole('button', { name: 'Write down' }).click()
+    await page.getByText('Netting of pot 9 looked at.').waitFor()
+    await go(page, 'Season')
+    const card = page.getByRole('article').filter({ hasText: 'Replace the netting on 1 pot' })
+    await card.getByText('5 broken bars in a row.').waitFor()
+    await card.getByRole('button', { name: 'Mended: netting of pot 9' }).click()
+    await page.getByLabel('What was done').fill('Five bars knotted')
+    await page.getByRole('button', { name: 'Write down' }).click()
+    await expect.poll(() => card.count()).toBe(0)
     expect(app.troubles).toEqual([])
   })
 })
