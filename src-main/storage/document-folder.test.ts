@@ -143,6 +143,14 @@ describe('damage', () => {
     expect(await textOf('pots', aside)).toBe(content)
   })
 
+  test('is told to everybody who reads the folder at the same moment', async () => {
+    await mkdir(join(data(), 'pots'), { recursive: true })
+    await writeFile(join(data(), 'pots', 'a.pot.json'), '\0\0\0')
+    const { reader } = potFolder(data())
+    const readings = await Promise.all([reader.contents(), reader.contents(), reader.contents()])
+    for (const { odd } of readings) expect(odd).toMatchObject([{ role: 'set-aside', documentId: 'a' }])
+  })
+
   test('a newer file is left as it is, unread, and not written over', async () => {
     const { folder, stored } = await saved()
     const newer = JSON.stringify({ ...samplePot('a'), version: 2, wings: 4 })

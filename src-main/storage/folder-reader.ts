@@ -4,6 +4,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import type { AppError } from '@shared/units/result'
 import { type DocumentKind, parseDocument, parseJson, readIfThere } from './document-file'
 import { fileRole } from './file-name'
+import { SerialQueue } from './serial-queue'
 import { setAside } from './set-aside'
 import { isMissing } from './storage-fault'
 import { type KeptDocument, revisionOf, type Stored } from './stored-document'
@@ -39,6 +40,8 @@ const secondLookMs = 150
 
 /** Reads a folder of documents and tells documents, copies and damage apart. Damage is set aside, never lost. */
 export class FolderReader<T extends KeptDocument> {
+  readonly #readings = new SerialQueue()
+
   constructor(
     readonly folder: string,
     readonly suffix: string,
@@ -47,7 +50,12 @@ export class FolderReader<T extends KeptDocument> {
     readonly now: () => Date,
   ) {}
 
-  async contents(): Promise<FolderContents<T>> {
+  /** One reading at a time: of two, each could take the other's setting aside for a file that was never there. */
+  contents(): Promise<FolderContents<T>> {
+    return this.#readings.run(() => this.#read())
+  }
+
+  async #read(): Promise<FolderContents<T>> {
     const names = await namesIn(this.folder)
     const found = (await Promise.all(names.map((name) => this.#look(name)))).filter(
       (file) => file !== undefined,
