@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 
@@ -28,6 +29,9 @@ const allowed = new Set([
   'OFL-1.1',
 ])
 
+// The package of an import of values; types leave nothing behind.
+const imported = /^\s*import (?!type )(?:[^'\n]* from )?'((?:@[a-z][^/']*\/)?(?!@|\.|\/)[a-z][^/']*)/gm
+
 test('every package built in is under a licence that allows it', () => {
   expect(
     all.filter(({ licence }) => !allowed.has(licence)).map(({ name, licence }) => [name, licence]),
@@ -45,6 +49,23 @@ test.each([
   ['renderer', 'topojson-client'],
 ])('the %s part names %s', (part, name) => {
   expect(listed(part).map((entry) => entry.name)).toContain(name)
+})
+
+test('every package that the sources name is named among them', () => {
+  const root = fileURLToPath(new URL('../..', import.meta.url))
+  const named = ['shared', 'src-main', 'src-renderer'].flatMap((part) =>
+    readdirSync(join(root, part), { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.(ts|svelte)$/.test(file) && !/\.test\.ts$|electron-stand-in|open-test/.test(file))
+      .flatMap((file) => [...readFileSync(join(root, part, file), 'utf8').matchAll(imported)])
+      .map(([, name = '']) => name),
+  )
+  // Electron is the runtime itself and brings its own list; the rest of these is ours, or only builds and tests.
+  const notBuiltIn =
+    /^(@(shared|main|renderer|assets)\/|node:|virtual:|electron$|vite$|vitest$|fast-check$|odex$)/
+  const needed = [...new Set(named)].filter((name) => !notBuiltIn.test(name))
+  expect(needed.length).toBeGreaterThan(10)
+  const known = new Set(all.map(({ name }) => name))
+  expect(needed.filter((name) => !known.has(name))).toEqual([])
 })
 
 test('the licences that ask for their text carry it', () => {

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { openTestServices } from '@main/services/open-test-services'
 import { chromiumOptions, serve } from '../../e2e/browser-edition'
 import { densestPot, putOnBench, writeFleet } from './prepared-data'
+import { roundOfPlaces } from './round-of-places'
 import { changeOften, dragSlider, heldMb, median, orbit, scriptPerChange } from './page-timings'
 
 /* What the built program costs in a browser. The view is drawn in software here, so frames say least. */
@@ -55,6 +56,26 @@ test('a slider dragged', async () => {
     add('Memory held by the page, before and after 500 changes', `${mb(before)}, ${mb(after)}`, 'no growth')
   })
 })
+
+test('an hour of use', async () => {
+  await onPage('hour', async (page) => {
+    await page.getByRole('button', { name: 'Puget Sound crew, feet and pounds' }).click()
+    await page.getByText('This is the demo.').waitFor()
+    let actions = 0
+    // The first rounds fetch each place's code and draw its pictures once; from then on nothing should be left over.
+    for (let round = 0; round < 2; round++) actions += await roundOfPlaces(page)
+    const before = await heldMb(page)
+    const rounds = 12
+    for (let round = 0; round < rounds; round++) actions += await roundOfPlaces(page)
+    const after = await heldMb(page)
+    expect(actions).toBeGreaterThan(500)
+    add(
+      `Memory held by the page, before and after an hour's use (${actions} actions, ${rounds} rounds of the places)`,
+      `${mb(before)}, ${mb(after)}`,
+      'no growth',
+    )
+  })
+}, 1_200_000)
 
 test('the densest mesh turned', async () => {
   const data = join(folder, 'densest')
