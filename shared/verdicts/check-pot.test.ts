@@ -375,6 +375,8 @@ describe('lifting and stowing', () => {
     expect(figure(steep, 'lifts', 'peakN').high).toBeLessThan(1000)
     const swell = check(standard, { conditions: { ...channel, waves: { heightM: 1, periodS: 6 } } })
     expect(finding(swell, 'holdsBottom', 'range:waves')).toBeUndefined()
+    expect(finding(swell, 'holdsBottom', 'range:no-waves')).toBeUndefined()
+    expect(finding(check(standard), 'holdsBottom', 'range:no-waves')?.what).toMatch(/^No waves are given/)
   })
   test('four of them fit the space; five do not fit the load', () => {
     expect(check(standard, { trip }).verdicts.stows).toMatchObject({

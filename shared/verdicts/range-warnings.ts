@@ -47,12 +47,13 @@ export function rangeWarnings(prepared: Prepared, conditions: Conditions): Findi
       standing: 'engineering',
       source: sources.holding,
     })
-  return [...warnings, ...breakingWaves(prepared, conditions)]
+  return [...warnings, ...wavesCounted(prepared, conditions)]
 }
 
-/** Waves that are higher than the depth or their period lets them be are counted at the height at which they break. */
-function breakingWaves({ words }: Prepared, { waves, depthHighM }: Conditions): Finding[] {
-  if (!waves || !(depthHighM > 0)) return []
+/** Waves higher than the depth or their period lets them be are counted where they break; without any, none are. */
+function wavesCounted({ words }: Prepared, { waves, depthHighM }: Conditions): Finding[] {
+  if (!waves) return [noWaves]
+  if (!(depthHighM > 0)) return []
   const highest = unbrokenHeight(waves, depthHighM)
   if (highest >= waves.heightM) return []
   return [
@@ -69,4 +70,12 @@ function breakingWaves({ words }: Prepared, { waves, depthHighM }: Conditions): 
       source: sources.waves,
     },
   ]
+}
+
+const noWaves: Finding = {
+  rule: 'range:no-waves',
+  state: 'holds',
+  part: 'water',
+  what: 'No waves are given for this water, so none are counted.',
+  standing: 'engineering',
 }
