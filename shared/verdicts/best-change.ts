@@ -190,7 +190,9 @@ function effect(
 ): string {
   const does = { holdsBottom: 'holds', floatShows: 'keeps the float up', lifts: 'is strong enough' }[verdict]
   if (enough) return goal === 'cautious' ? `${does}, even by the cautious figures.` : `${does}.`
-  if (gainN <= 0) return `helps, but reaches only ${Math.floor(100 * after.factor)} % of what is needed.`
+  // What is taken off a float that is under says little: it gives all it has.
+  if (gainN <= 0 || verdict === 'floatShows')
+    return `helps, but reaches only ${Math.floor(100 * after.factor)} % of what is needed.`
   const gain = words.with(gainN, 'N')
   return verdict === 'lifts'
     ? `bears ${gain} more, which is not enough.`

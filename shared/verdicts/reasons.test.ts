@@ -135,6 +135,15 @@ describe('single changes', () => {
     expect(changes.map((c) => c.path)).toEqual(['rope.lengthM'])
     expect(checkPot({ ...deep, pot: changes[0]?.pot ?? short }).verdicts.floatShows.state).not.toBe('fails')
   })
+  test('a rope far too short gets one that reaches', () => {
+    const short: Pot = {
+      ...standard,
+      rope: { material: 'PES', construction: '3-strand', diameterMm: 8, lengthM: 5 },
+    }
+    const longer = singleChanges(input(short, 0.3)).find((c) => c.verdict === 'floatShows')
+    expect(longer).toMatchObject({ path: 'rope.lengthM', enough: true })
+    expect(checkPot(input(longer?.pot, 0.3)).verdicts.floatShows.state).not.toBe('fails')
+  })
   test('no rope that cuts the hands, no bar that is not sold', () => {
     for (const pot of starterPots)
       for (const mps of [0.4, 0.7, 1, 2])

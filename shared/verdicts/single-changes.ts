@@ -23,7 +23,7 @@ const ropeSizesMm = [6, 8, 10, 12, 14, 16]
 const floatSizesMm = [100, 120, 150, 180, 200, 230, 250, 280, 300, 360, 400]
 const meshBarsMm = [20, 25, 30, 35, 40, 45, 50, 60, 75]
 const ballastStepsKg = [0.25, 0.5, 1, 1.5, 2, 3, 4, 5, 7.5, 10, 15, 20]
-const moreRope = [1.15, 1.3, 1.5, 1.75, 2]
+const moreRope = [1.15, 1.3, 1.5, 1.75, 2, 2.5, 3]
 
 /** Next thicker bars for the base ring. */
 export function thickerRing(pot: Pot): ChangeFamily {
