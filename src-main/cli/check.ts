@@ -1,4 +1,3 @@
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
 import { extremesOf, predictWater } from '@shared/tides/predict-water'
@@ -10,7 +9,7 @@ import { unitsFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
-import { materialsFor, packsFor } from './user-data'
+import { figuresFor, packsFor } from './user-data'
 
 // Without a date the strongest of a spring and a neap counts.
 const daysWithoutDate = 15
@@ -41,12 +40,11 @@ export const check: Command = {
     const pack = packs.find(({ region }) => region === trip?.region)?.pack
     if (values.region !== undefined && !pack)
       throw new CommandRefused(`there are no rules for ${values.region}`, 'region')
-    const materials = await materialsFor(terminal, values.data)
-    nameIssues(pot, { materials, units }, path, terminal)
+    const figures = await figuresFor(terminal, values.data)
+    nameIssues(pot, { materials: figures.materials, units }, path, terminal)
     const found = fullCheck({
       pot,
-      materials,
-      coefficients: defaultCoefficients,
+      ...figures,
       units,
       today: terminal.now().toISOString().slice(0, 10),
       ...(trip ? { trip } : {}),

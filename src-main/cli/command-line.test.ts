@@ -1,4 +1,4 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import * as v from 'valibot'
@@ -152,6 +152,32 @@ describe('check', () => {
     const { code, out, error } = await run(args)
     expect([code, out]).toEqual([2, ''])
     expect(error).toMatch(message)
+  })
+
+  test('the user’s own figures count, in check and in match alike', async () => {
+    const mine = { low: 0.9, mid: 0.9, high: 0.9 } // sand that grips like gravel
+    const data = ['--data', home()]
+    const margins = async () => {
+      const { out } = await run(['match', pot, ...place, '--days', '1', '--json', ...data])
+      const { waters } = JSON.parse(out) as { waters: { cells: { marginMps: number }[] }[] }
+      return waters[0]?.cells[0]?.marginMps ?? NaN
+    }
+    const text = await readFile(pot, 'utf8')
+    const before = { slides: slides(await checked(text, ...data)).mid, margin: await margins() }
+    await writeFile(
+      join(home(), 'machine.json'),
+      JSON.stringify({ format: 'potwright/machine', version: 1, id: 'm', name: 'Shed' }),
+    )
+    await mkdir(join(home(), 'settings'))
+    await writeFile(
+      join(home(), 'settings', 'm.json'),
+      JSON.stringify({
+        ...{ format: 'potwright/settings', version: 1 },
+        coefficients: { frictionSand: mine },
+      }),
+    )
+    expect(slides(await checked(text, ...data)).mid).toBeGreaterThan(before.slides)
+    expect(await margins()).toBeGreaterThan(before.margin)
   })
 
   test('the user’s own materials count, and damaged ones are refused', async () => {

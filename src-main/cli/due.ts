@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs'
 import { LockerBook } from '@main/services/locker-book'
 import { seasonOf, type SeasonSources, usualAheadMonths } from '@main/services/season-tables'
-import { chosenFolder } from '@main/storage/data-place'
-import { defaultDataFolder, homeFolder } from '@main/storage/home'
+import { homeFolder } from '@main/storage/home'
 import { Journal } from '@main/storage/journal'
 import { readSettings } from '@main/storage/read-settings'
 import { readPots, readWaters } from '@main/storage/read-saved'
@@ -16,7 +15,7 @@ import { type Command, CommandRefused, type Terminal } from './command'
 import { dueJson, dueText } from './due-text'
 import { wholeFrom } from './option-values'
 import { parseOptions } from './options'
-import { materialsFor, packsFor } from './user-data'
+import { dataFolderOf, materialsFor, packsFor } from './user-data'
 
 /** Parts to inspect or replace, and the shopping list. It reads the data folder and changes nothing in it. */
 export const due: Command = {
@@ -33,7 +32,7 @@ export const due: Command = {
     })
     if (positionals.length > 0) throw new CommandRefused(`due takes no ${positionals[0] ?? ''}`)
     const home = homeFolder(terminal.env, terminal.platform)
-    const dataFolder = values.data ?? (await chosenFolder(home)) ?? defaultDataFolder(home)
+    const dataFolder = await dataFolderOf(terminal, values.data)
     if (!existsSync(dataFolder)) throw new CommandRefused(`there is no data folder ${dataFolder}`, 'data')
     const nowMs = momentFrom(values.on, terminal)
     const now = () => new Date(nowMs)

@@ -1,7 +1,5 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { matchCells, ranked, type MatchCell, type MatchSetting } from '@shared/match/match'
 import { matchWater } from '@shared/match/match-water'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Water } from '@shared/schema/water'
 import { type Command, CommandRefused, type Terminal } from './command'
 import { matchText } from './match-text'
@@ -9,7 +7,7 @@ import { unitsFrom, wholeFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
-import { packsFor } from './user-data'
+import { figuresFor, packsFor } from './user-data'
 
 /** Every pot against every water. */
 export const match: Command = {
@@ -36,8 +34,7 @@ export const match: Command = {
     const trip = values.trip === undefined ? undefined : await readTrip(values.trip, terminal)
     const packs = await packsFor(terminal, values.data)
     const setting: MatchSetting = {
-      materials: builtInMaterials,
-      coefficients: defaultCoefficients,
+      ...(await figuresFor(terminal, values.data)),
       units,
       today: terminal.now().toISOString().slice(0, 10),
       packFor: ({ region }) => packs.find((pack) => pack.region === region)?.pack,

@@ -1,6 +1,7 @@
 import { frameMembers } from '@shared/design/frame-members'
 import { barMassPerM } from '@shared/design/materials/lookup'
 import { shapeOf } from '@shared/design/shape'
+import type { FishingAssumptions } from '@shared/fishing/assumptions'
 import { matchCells, tripTo, type MatchCell, type MatchSetting } from '@shared/match/match'
 import { matchWater, type MatchWater } from '@shared/match/match-water'
 import { ringNeeded, type RingAnswer } from '@shared/match/ring-needed'
@@ -31,6 +32,7 @@ export interface MatchTerms {
   readonly packs: readonly RulePack[]
   readonly units: UnitSystem
   readonly tables: Tables
+  readonly fishing: FishingAssumptions
 }
 
 export interface MatchQuestion extends MatchTerms {
@@ -62,9 +64,10 @@ export type MatchAnswer =
   | { readonly kind: 'fault'; readonly waterId: string; readonly message: string }
   | { readonly kind: 'end' }
 
-export function settingOf({ trip, packs, units, day, tables }: MatchTerms): MatchSetting {
+export function settingOf({ trip, packs, units, day, tables, fishing }: MatchTerms): MatchSetting {
   return {
     ...tables,
+    fishingFigures: fishing,
     units,
     trip,
     today: trip.date ?? day,

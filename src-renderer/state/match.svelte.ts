@@ -65,6 +65,7 @@ export class MatchState {
     packs: packs.list,
     units: reader.units,
     tables: figures.tables,
+    fishing: figures.fishing,
   }))
   question = $derived.by((): MatchQuestion => ({ ...this.terms, pots: this.pots }))
 
