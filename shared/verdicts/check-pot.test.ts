@@ -350,6 +350,16 @@ describe('lifting and stowing', () => {
     expect(finding(check(without('catchKg')), 'lifts', 'lifts:person')?.what).toMatch(/no catch counted/)
     expect(finding(check(standard), 'lifts', 'lifts:person')?.what).toMatch(/with catch and water/)
   })
+  test('what is advised is said for a man and for a woman', () => {
+    const person = (pot: Pot) => finding(check(pot), 'lifts', 'lifts:person')
+    expect(person(standard)).toMatchObject({ state: 'close', limit: 20 })
+    expect(person(standard)?.what).toMatch(
+      /advised are 10 at arm’s length to 20 kg close to the body for a man, 7 to 13 kg for a woman\.$/,
+    )
+    expect(person(starter('starter-compact'))).toMatchObject({ state: 'holds' })
+    expect(person(starter('starter-compact'))?.what).toMatch(/10 kg .* a man .* a woman it is 7\.$/)
+    expect(person({ ...starter('starter-compact'), catchKg: 0 })?.what).toMatch(/advice for one person\.$/)
+  })
   test('thin rope that cuts into the hands is told, as advice; a hauler has no hands', () => {
     const thin: Pot = {
       ...standard,

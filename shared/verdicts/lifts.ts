@@ -1,6 +1,6 @@
 import type { Outlook } from '@shared/physics/coefficients'
 import { comfortablePull, easyRopeMm } from '@shared/physics/lifting/grip'
-import { liftGuideline } from '@shared/physics/lifting/guideline'
+import { liftGuideline, type Lifter } from '@shared/physics/lifting/guideline'
 import type { Finding, Verdict } from '@shared/schema/check'
 import { advisedKg, haulOf, type Haul } from './haul'
 import { cannotTell, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
@@ -95,10 +95,15 @@ function personFinding({ input, words }: Prepared, hauls: Hauls): Finding {
   const state = stateOver(forEachOutlook((outlook) => hauls[outlook].carriedKg <= limits[outlook]))
   const { carriedKg } = hauls.middle
   const load = `Over the side it is ${words.with(carriedKg, 'kg')} with ${whatComesUp(input.pot.catchKg)}`
+  const inArms = (lifter: Lifter) => words.bare(liftGuideline(lifter, 'knuckle', 'arms extended'), 'kg')
+  const close = (lifter: Lifter) => words.with(liftGuideline(lifter, 'knuckle', 'close to body'), 'kg')
   const sentence = {
     fails: `${load}: two people, or a hauler.`,
-    close: `${load}; within the ${words.with(limits.middle, 'kg')} advised close to the body, over the ${words.with(limits.cautious, 'kg')} at arm’s length.`,
-    holds: `${load}, within the advice for one person.`,
+    close: `${load}; advised are ${inArms('men')} at arm’s length to ${close('men')} close to the body for a man, ${inArms('women')} to ${close('women')} for a woman.`,
+    holds:
+      carriedKg <= liftGuideline('women', 'knuckle', 'arms extended')
+        ? `${load}, within the advice for one person.`
+        : `${load}, within the ${words.with(limits.cautious, 'kg')} advised for a man at arm’s length; for a woman it is ${inArms('women')}.`,
   }
   return {
     rule: 'lifts:person',
