@@ -83,16 +83,21 @@ function checkOf(step: Step): QuickCheck {
 }
 
 function objectCheck(entries: Readonly<Record<string, v.GenericSchema>>): QuickCheck {
-  const checks = new Map(Object.entries(entries).map(([key, schema]) => [key, quickCheck(schema)]))
-  const required = Object.keys(entries).filter((key) => entries[key]?.type !== 'optional')
+  const fields = new Map(
+    Object.entries(entries).map(([key, schema]) => [
+      key,
+      { check: quickCheck(schema), required: schema.type !== 'optional' },
+    ]),
+  )
+  const needed = [...fields.values()].filter(({ required }) => required).length
   return (value) => {
     if (typeof value !== 'object' || value === null) return false
-    const fields = value as Record<string, unknown>
-    for (const key in fields) {
-      const check = checks.get(key)
-      if (!check?.(fields[key])) return false
+    let met = 0
+    for (const key in value) {
+      const field = fields.get(key)
+      if (!field?.check((value as Record<string, unknown>)[key])) return false
+      if (field.required) met++
     }
-    for (const key of required) if (!(key in fields)) return false
-    return true
+    return met === needed
   }
 }

@@ -147,10 +147,12 @@ test('a photo is kept in the data folder and comes back; what is no photo is ref
     type: 'image/jpeg',
     base64: bytes.toString('base64'),
   })
-  const text = Buffer.from('not a photo').toString('base64')
-  expect(await answer(shed.handlers, 'photos:add', { pot, base64: text })).toMatchObject({
-    ok: false,
-    error: { code: 'invalid' },
-  })
+  for (const other of ['not a photo', 'RIFF\u0024\0\0\0WAVEfmt ']) {
+    const base64 = Buffer.from(other, 'latin1').toString('base64')
+    expect(await answer(shed.handlers, 'photos:add', { pot, base64 })).toMatchObject({
+      ok: false,
+      error: { code: 'invalid' },
+    })
+  }
   expect(await answer(shed.handlers, 'photos:get', { file: '../settings.json' })).toMatchObject({ ok: false })
 })

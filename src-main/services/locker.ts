@@ -11,7 +11,7 @@ import type { LockerBook } from './locker-book'
 import { lockerTable, type SeasonSources } from './season-tables'
 
 /** Runs that come along with the locker; earlier ones are asked for. */
-const shownRuns = 20
+const shownRuns = 10
 
 export interface LockerParts {
   readonly locker: LockerBook

@@ -7,7 +7,11 @@ import { isMissing } from './storage-fault'
 const kinds = {
   jpg: { type: 'image/jpeg', starts: [0xff, 0xd8, 0xff] },
   png: { type: 'image/png', starts: [0x89, 0x50, 0x4e, 0x47] },
-  webp: { type: 'image/webp', starts: [0x52, 0x49, 0x46, 0x46] },
+  // Twelve bytes: the first four and the length alone are those of a sound as well.
+  webp: {
+    type: 'image/webp',
+    starts: [0x52, 0x49, 0x46, 0x46, undefined, undefined, undefined, undefined, 0x57, 0x45, 0x42, 0x50],
+  },
 } as const
 type Ending = keyof typeof kinds
 
@@ -27,7 +31,7 @@ export class PhotoFolder {
   async add(base64: string): Promise<Result<string>> {
     const bytes = Buffer.from(base64, 'base64')
     const ending = (Object.keys(kinds) as Ending[]).find((kind) =>
-      kinds[kind].starts.every((byte, i) => bytes[i] === byte),
+      kinds[kind].starts.every((byte, i) => byte === undefined || bytes[i] === byte),
     )
     if (ending === undefined)
       return err({

@@ -56,6 +56,7 @@ export const potWords = {
   stored: (number: string, where: string) => `Pot ${number} is stored ${where.toLowerCase()}.`,
   lostLaw: 'Lost gear goes on fishing. Report it where the rules of the place ask for it.',
   caught: (kept: number, undersized: number) => `${kept} kept, ${undersized} undersized so far`,
+  since: (day: string) => `since ${day}`,
   storedIn: (where: string) => `stored ${where.toLowerCase()}`,
   noDesignPicture: 'The design of this pot is not on the shelf, so it cannot be drawn.',
 } as const
