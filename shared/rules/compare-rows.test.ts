@@ -34,6 +34,11 @@ test('a region without a rule is silent, or was searched in vain for that subjec
   ])
 })
 
+test('regions of which none has a rule do not differ, whether they were searched or not', () => {
+  const [row] = comparePacks([pack('AA', []), pack('BB', [], ['float'])])
+  expect(row).toMatchObject({ subject: 'float', differs: false })
+})
+
 test('a subject searched in vain has a row of its own only where no region has a rule on it', () => {
   const rows = comparePacks([pack('AA', [rule({}), rule({ subject: 'mesh' })]), pack('BB', [], ['float'])])
   expect(rows.map((row) => row.subject)).toEqual(['mesh', 'float'])

@@ -58,7 +58,8 @@ function cellOf(pack: RulePack, key: string, subject: Subject): ComparedCell {
 
 /** What a cell asks, as a text to tell two cells apart: the checks, or the words where there is none. */
 function asked(cell: ComparedCell): string {
-  if (cell.state !== 'rules') return cell.state
+  // A search in vain and silence both leave the rule unknown.
+  if (cell.state !== 'rules') return ''
   return cell.rules
     .map((rule) =>
       JSON.stringify([rule.standing, rule.check ?? rule.readings?.map((one) => one.check) ?? rule.says]),

@@ -16,7 +16,8 @@ export function sayCatch(species: Species, pack: RulePack): string {
     ...(species.sexRule ? [species.sexRule] : []),
     ...(species.seasons ? [`Kept only ${times(species.seasons)}.`] : []),
   ]
-  return known.length > 0 ? known.join(' ') : w.nothingKnown
+  const places = species.zones ? `${sentence(namesOf(species.zones, pack))} ` : ''
+  return `${places}${known.length > 0 ? known.join(' ') : w.nothingKnown}`
 }
 
 /** "Males at least 6 1/4 in (159 mm), in Puget Sound." */
@@ -58,9 +59,11 @@ const nameOf = (slug: string, pack: RulePack) =>
   pack.species.find((one) => one.slug === slug)?.commonNames[0] ?? slug.replaceAll('-', ' ')
 
 function where({ zones, seasons }: Pick<SizeLimit, 'zones' | 'seasons'>, pack: RulePack): string {
-  const places = zones?.map((id) => pack.zones.find((zone) => zone.id === id)?.name ?? id).join(', ')
-  return `${places ? `, in ${places}` : ''}${seasons ? `, ${times(seasons)}` : ''}`
+  return `${zones ? `, in ${namesOf(zones, pack)}` : ''}${seasons ? `, ${times(seasons)}` : ''}`
 }
+
+const namesOf = (zones: readonly string[], pack: RulePack) =>
+  zones.map((id) => pack.zones.find((zone) => zone.id === id)?.name ?? id).join(', ')
 
 const times = (seasons: readonly { readonly from: string; readonly to: string }[]) =>
   seasons.map(({ from, to }) => `${sayDayOfYear(from)} to ${sayDayOfYear(to)}`).join(', ')
