@@ -126,6 +126,23 @@ export function createCameraRig(
     }
   }
 
+  function view(name: ViewName | 'rig'): void {
+    touched = false
+    fitted = extent()
+    moveTo(directionOf(name), easeMs)
+  }
+
+  const turns: Readonly<Record<string, (() => void) | undefined>> = {
+    ArrowLeft: () => controls.rotateLeft(keyTurn),
+    ArrowRight: () => controls.rotateLeft(-keyTurn),
+    ArrowUp: () => controls.rotateUp(keyTurn),
+    ArrowDown: () => controls.rotateUp(-keyTurn),
+    '+': () => controls.dollyIn(0.88),
+    '=': () => controls.dollyIn(0.88),
+    '-': () => controls.dollyOut(0.88),
+    Home: () => view('three-quarter'),
+  }
+
   return {
     frame(points, anew) {
       if (points.length === 0) return
@@ -144,25 +161,16 @@ export function createCameraRig(
       reach()
       place(homeDirection)
     },
-    view(name) {
-      touched = false
-      fitted = extent()
-      moveTo(directionOf(name), easeMs)
-    },
+    view,
     current(direction) {
       flow.copy(direction)
     },
     key(name) {
+      const turn = turns[name]
+      if (!turn) return false
       move++
       touched = true
-      if (name === 'ArrowLeft') controls.rotateLeft(keyTurn)
-      else if (name === 'ArrowRight') controls.rotateLeft(-keyTurn)
-      else if (name === 'ArrowUp') controls.rotateUp(keyTurn)
-      else if (name === 'ArrowDown') controls.rotateUp(-keyTurn)
-      else if (name === '+' || name === '=') controls.dollyIn(0.88)
-      else if (name === '-') controls.dollyOut(0.88)
-      else if (name === 'Home') this.view('three-quarter')
-      else return false
+      turn()
       loop.invalidate()
       return true
     },
