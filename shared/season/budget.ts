@@ -1,11 +1,15 @@
 import type { LockerState } from '@shared/journal/locker-state'
 import type { DueItem } from './due'
+import { costNew } from './item'
 import type { LockerContext } from './locker-lives'
 import { cheapestAge, partCost, type PartCost } from './plan-cost'
 
 /** One thing to do with what it costs, where that is known. */
 interface BudgetEntry {
   readonly item: DueItem
+  /** What the new part costs. */
+  readonly price?: number
+  /** What it spares besides, where its chance of failing can be told. */
   readonly cost?: PartCost
   /** Age at which changing it costs least over the years [months]. */
   readonly bestAgeMonths?: number
@@ -39,34 +43,36 @@ export function onBudget(
   const weighed = due
     .filter((item) => item.action === 'replace')
     .map((item): BudgetEntry => {
+      const price = item.report && costNew(item.report.part.part, state.prices)
       const cost = item.report && partCost(item.report, state, context)
       const bestAgeMonths = cost && cheapestAge(cost, context.sheet)
       return {
         item,
+        ...(price === undefined ? {} : { price }),
         ...(cost ? { cost } : {}),
         ...(bestAgeMonths === undefined ? {} : { bestAgeMonths }),
       }
     })
-    .sort((a, b) => rank(b) - rank(a))
+    .sort((a, b) => (rank(a) === rank(b) ? 0 : rank(b) - rank(a)))
   const first: typeof weighed = []
   const later: typeof weighed = []
   let spent = 0
   for (const entry of weighed) {
-    const planned = entry.cost?.planned ?? priceOfCord(entry.item)
-    if (planned !== undefined && spent + planned <= budget) {
+    const weighable = entry.cost !== undefined || isCord(entry.item)
+    if (weighable && entry.price !== undefined && spent + entry.price <= budget) {
       first.push(entry)
-      spent += planned
+      spent += entry.price
     } else later.push(entry)
   }
   return { first, later, spent }
 }
 
 function rank({ item, cost }: BudgetEntry): number {
-  if (item.report?.part.part.kind === 'release-cord') return Infinity
+  if (isCord(item)) return Infinity
   return cost ? cost.spared / Math.max(cost.planned, 0.01) : -1
 }
 
-/** Cord has no chance of failure to weigh, but what was paid for it is known. */
-function priceOfCord(item: DueItem): number | undefined {
-  return item.report?.part.part.kind === 'release-cord' ? item.report.part.part.cost : undefined
+/** Cord has no chance of failure to weigh; it comes first all the same. */
+function isCord({ report }: DueItem): boolean {
+  return report?.part.part.kind === 'release-cord'
 }

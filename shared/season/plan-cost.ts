@@ -72,7 +72,7 @@ export interface PlanCost {
   /** Expected cost of failures in the months ahead with the plan, and without it. */
   readonly failuresWithPlan: number
   readonly failuresWithout: number
-  /** Parts due whose cost is not known; they are in neither sum. */
+  /** Parts due whose price is not known; they are in no sum. */
   readonly unknown: number
 }
 
@@ -99,7 +99,9 @@ export function planCost(
     const cost = partCost(report, state, context)
     const isChanged = now.has(report.part)
     if (!cost) {
-      if (isChanged) unknown += 1
+      const price = costNew(report.part.part, state.prices)
+      if (isChanged && price === undefined) unknown += 1
+      if (isChanged) spend += price ?? 0
       continue
     }
     failuresWithout += cost.chanceKept * cost.failure

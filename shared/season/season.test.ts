@@ -126,6 +126,20 @@ test('a cord comes first on a budget, then what spares most for the money; nothi
   expect(all.first[0]?.item.report?.part.part.id).toBe('cord2b')
 })
 
+test('a cord that was never paid for is bought first at its price on the list', () => {
+  const { due, state } = seen(
+    { kind: 'price', item: 'release-cord-cotton', each: 0.5, per: 'metre' },
+    {
+      ...{ kind: 'replace', part: 'cord2', reason: 'worn' },
+      with: { id: 'cord2b', kind: 'release-cord', material: 'cotton', installedOn: '2025-01-01', lengthM: 2 },
+    },
+  )
+  const plan = onBudget(due, 3, state, context)
+  expect(plan.first.map(({ item, price }) => [item.report?.part.part.id, price])).toEqual([['cord2b', 1]])
+  const cord = due.flatMap(({ report }) => (report?.part.part.id === 'cord2b' ? [report] : []))
+  expect(planCost(cord, cord, state, context)).toMatchObject({ spend: 1, unknown: 0 })
+})
+
 test('a plan that changes what is worn lowers the expected cost of failures', () => {
   const { due, reports, state } = seen()
   const changed = due.flatMap((item) => (item.action === 'replace' && item.report ? [item.report] : []))

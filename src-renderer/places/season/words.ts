@@ -108,8 +108,8 @@ export const moneyWords = {
     'Nothing that is due has a price yet, so the plan cannot be weighed against waiting for failures.',
   unknown: (count: number) =>
     count === 1
-      ? '1 part due has no price, or no chance of failing that can be told, and is in neither sum.'
-      : `${count} parts due have no price, or no chance of failing that can be told, and are in neither sum.`,
+      ? '1 part due has no price and is in no sum.'
+      : `${count} parts due have no price and are in no sum.`,
   estimate: 'Estimates from the chances of each part; give prices under To buy.',
   budget: 'Money to spend',
   budgetHint: 'Release cord comes first, then what spares most for its price.',
@@ -121,7 +121,7 @@ export const moneyWords = {
   spares: 'Spares',
   chance: 'Chance of failing',
   best: 'Costs least changed at',
-  age: (months: string) => months,
+  onFailure: 'on failure',
   noBudget: 'Give a sum to see what to do first.',
   notPriced: 'No price',
 } as const
