@@ -68,7 +68,9 @@ function windowText(window: WorkWindow, zone: string, units: UnitSystem): string
 }
 
 function courseText(start: number | undefined, end: number | undefined): string {
-  const [first, last] = [start, end].map((deg) => deg && `${String(Math.round(deg)).padStart(3, '0')}°`)
+  const [first, last] = [start, end].map((deg) =>
+    deg === undefined ? undefined : `${String(Math.round(deg)).padStart(3, '0')}°`,
+  )
   if (first && last && first !== last) return `come up to the float on ${first} at first, ${last} at the end`
   const course = first ?? last
   return course ? `come up to the float on ${course}` : ''

@@ -3,6 +3,7 @@ import { shippedStations } from '@main/services/stations/shipped'
 import type { Terminal } from './command'
 import { runCommandLine } from './run'
 import { tide } from './tide'
+import { windowsText } from './tide-text'
 
 const narrows = {
   format: 'potwright/water',
@@ -74,4 +75,18 @@ test.each([
   const { code, out, wrong } = await run(water, ...args)
   expect([code, out]).toEqual([2, ''])
   expect(wrong).toContain(says)
+})
+
+test('a course of due north is a course like any other', () => {
+  const window = {
+    fromMs: 0,
+    toMs: 3_600_000,
+    slackMs: undefined,
+    inDaylight: true,
+    strongestMps: 0.2,
+    courseAtStartDeg: 0,
+    courseAtEndDeg: 0,
+  }
+  const windows = { holds: [], shows: [], both: [], set: window, haul: undefined, holdsThroughout: true }
+  expect(windowsText('Heavy one', windows, 'UTC', 'metric')).toContain('come up to the float on 000°')
 })

@@ -1,8 +1,6 @@
-import { builtInMaterials } from '@shared/design/materials/built-in'
 import { potLimits, type PotLimits } from '@shared/match/pot-limits'
 import { depthLadder } from '@shared/match/thresholds'
 import { potWindows } from '@shared/match/windows'
-import { defaultCoefficients } from '@shared/physics/coefficients'
 import type { Pot } from '@shared/schema/pot'
 import { conditionsAt } from '@shared/tides/conditions'
 import { shippedStations } from '@main/services/stations/shipped'
@@ -19,13 +17,14 @@ import { readPot, readWater } from './read-input'
 import { tideJson } from './tide-json'
 import { tideText, windowsText } from './tide-text'
 import { unitsFrom, wholeFrom } from './option-values'
+import { figuresFor } from './user-data'
 
 /** Height and current of one water over some days, and when a pot does its work there. */
 export const tide: Command = {
   name: 'tide',
   does: 'height and current at a water, slacks, and when a pot holds and shows its float',
   usage:
-    'potwright tide WATER [--from DATE] [--days N] [--pot POT] [--soak HOURS] [--units metric|imperial] [--json]',
+    'potwright tide WATER [--from DATE] [--days N] [--pot POT] [--soak HOURS] [--units metric|imperial] [--data DIR] [--json]',
   async run(args, terminal) {
     const { values, positionals } = parseOptions(args, {
       from: { type: 'string' },
@@ -33,6 +32,7 @@ export const tide: Command = {
       pot: { type: 'string' },
       soak: { type: 'string' },
       units: { type: 'string' },
+      data: { type: 'string' },
       json: { type: 'boolean' },
     })
     const [path, extra] = positionals
@@ -47,7 +47,7 @@ export const tide: Command = {
     const prediction = predictWater(water, constants, span, 600)
     const position = positionOf(water, constants)
     const light = position ? daylight(span, prediction.zone, position) : []
-    const limits = pot && limitsAt(pot, water, prediction)
+    const limits = pot && limitsAt(pot, await figuresFor(terminal, values.data), water, prediction)
     const windows = limits && potWindows(prediction, limits, light, soakH, terminal.now().getTime())
     const missing = [...prediction.missing, ...(limits?.missing ?? [])]
     if (values.json) {
@@ -62,12 +62,17 @@ export const tide: Command = {
 }
 
 /** Cautious limits of a pot over the depths of a prediction. */
-function limitsAt(pot: Pot, water: Water, prediction: WaterPrediction): PotLimits {
+function limitsAt(
+  pot: Pot,
+  { materials, coefficients }: Awaited<ReturnType<typeof figuresFor>>,
+  water: Water,
+  prediction: WaterPrediction,
+): PotLimits {
   const { lowM = 0, highM = 0 } = extremesOf(prediction)
   const input = {
     pot,
-    materials: builtInMaterials,
-    coefficients: defaultCoefficients,
+    materials,
+    coefficients,
     conditions: conditionsAt(water, extremesOf(prediction)),
   }
   return potLimits(input, 'cautious', depthLadder(water.depthM + lowM, water.depthM + highM))
