@@ -39,6 +39,8 @@ export interface RunningApp extends Places {
   readonly savedBy: OpenedEdition['savedBy']
   readonly printed: OpenedEdition['printed']
   readonly restart: () => Promise<Page>
+  /** Ends it as its user would, and leaves its data where it is. */
+  readonly end: () => Promise<void>
   readonly kill: () => Promise<void>
   readonly close: () => Promise<void>
 }
@@ -53,12 +55,14 @@ export const editions: readonly { edition: Edition; missing: boolean }[] = [
 export async function openApp(
   edition: Edition,
   prepare?: (places: Places) => Promise<void>,
+  /** Arguments of the browser or of the desktop runtime. */
+  more: readonly string[] = [],
 ): Promise<RunningApp> {
   const folder = await mkdtemp(join(tmpdir(), 'potwright-e2e-'))
   const places: Places = { home: join(folder, 'home'), dataFolder: join(folder, 'data') }
   await prepare?.(places)
   const troubles: string[] = []
-  let opened = await open(edition, places, troubles)
+  let opened = await open(edition, places, troubles, more)
   return {
     ...places,
     edition,
@@ -68,11 +72,12 @@ export async function openApp(
     },
     restart: async () => {
       await opened.close()
-      opened = await open(edition, places, troubles)
+      opened = await open(edition, places, troubles, more)
       return opened.page
     },
     savedBy: (act) => opened.savedBy(act),
     printed: (act) => opened.printed(act),
+    end: () => opened.close(),
     kill: () => opened.kill(),
     close: async () => {
       await opened.close()
@@ -81,8 +86,15 @@ export async function openApp(
   }
 }
 
-async function open(edition: Edition, places: Places, troubles: string[]): Promise<OpenedEdition> {
-  const opened = await (edition === 'browser' ? openBrowserEdition(places) : openDesktopEdition(places))
+async function open(
+  edition: Edition,
+  places: Places,
+  troubles: string[],
+  more: readonly string[],
+): Promise<OpenedEdition> {
+  const opened = await (edition === 'browser'
+    ? openBrowserEdition(places, more)
+    : openDesktopEdition(places, more))
   const own = new URL(opened.page.url())
   opened.page.on('request', (request) => {
     const url = new URL(request.url())

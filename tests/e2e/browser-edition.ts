@@ -45,9 +45,12 @@ export async function serve({ home, dataFolder }: Places, user?: number) {
   return { entrance, end, processId: child.pid }
 }
 
-export async function openBrowserEdition(places: Places): Promise<OpenedEdition> {
+export async function openBrowserEdition(
+  places: Places,
+  more: readonly string[] = [],
+): Promise<OpenedEdition> {
   const host = await serve(places)
-  const browser = await chromium.launch(chromiumOptions)
+  const browser = await chromium.launch({ ...chromiumOptions, args: [...chromiumOptions.args, ...more] })
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
   await page.goto(host.entrance)
   const end = (signal: NodeJS.Signals) => async () => {

@@ -39,6 +39,21 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
     })
   })
 
+  test.skipIf(missing)('keeps a change made a moment before its window is closed', async () => {
+    app = await openApp(edition)
+    const { page, dataFolder } = app
+    await page.getByLabel('Name of the design').fill('Changed at the last moment')
+    // In a browser it is the tab that is closed; the host goes on.
+    if (edition === 'browser') await page.close({ runBeforeUnload: true })
+    else await app.end()
+    await expect
+      .poll(async () => {
+        const [file = ''] = await readdir(join(dataFolder, 'pots'))
+        return readFile(join(dataFolder, 'pots', file), 'utf8').catch(() => '')
+      })
+      .toContain('Changed at the last moment')
+  })
+
   test.skipIf(missing)('keeps the old pot or the new one when killed while saving', async () => {
     app = await openApp(edition)
     const { page, dataFolder } = app

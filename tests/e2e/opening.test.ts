@@ -1,18 +1,34 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { chmod, chown, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
+import { chmod, chown, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
+import { chromium } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
+import type { Pot } from '@shared/schema/pot'
 import { editions, openApp, type Places, type RunningApp } from './app'
 import { ask } from './ask'
-import { serve } from './browser-edition'
+import { chromiumOptions, serve } from './browser-edition'
 
 /* The program opens: on an empty folder, on a damaged one, on one it may not write to, and by `npm start`. */
 
 const start = fileURLToPath(new URL('../../src-main/launch/start.mjs', import.meta.url))
+
+const pot: Pot = {
+  format: 'potwright/pot',
+  version: 1,
+  id: 'kept',
+  name: 'Kept pot',
+  gearKind: 'pot',
+  body: { shape: 'round', baseDiameterMm: 900, topDiameterMm: 900, heightMm: 320, folds: true, feet: 0 },
+}
+
+function cookieOf(door: Response) {
+  const [name = '', value = ''] = door.headers.get('set-cookie')?.split(';')[0]?.split('=') ?? []
+  return { name, value }
+}
 
 async function damage({ dataFolder }: Places) {
   for (const folder of ['pots', 'waters', 'settings', 'journal', 'packs'])
@@ -52,10 +68,68 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
     expect(await ask(app.page, 'journal:list', {})).toMatchObject({
       value: { problems: [{ file: 'other.jsonl', line: 1 }] },
     })
+    await app.page
+      .getByText(/A damaged file was set aside as a\.pot\.json\.bad-/)
+      .first()
+      .waitFor()
     const names = await readdir(join(app.dataFolder, 'pots'))
     expect(names.filter((name) => /^a\.pot\.json\.bad-\d{8}-\d{6}\.json$/.test(name))).toHaveLength(1)
     expect(names).toContain('b.pot.json')
   })
+
+  test.skipIf(missing)('puts the last good version of a damaged file back', async () => {
+    app = await openApp(edition)
+    const good = { ...pot, name: 'Good one' }
+    expect(await ask(app.page, 'pots:save', { document: good })).toMatchObject({ ok: true })
+    const file = join(app.dataFolder, 'pots', 'kept.pot.json')
+    const before = await readFile(file, 'utf8')
+    await app.kill()
+    await writeFile(file, before.slice(0, before.length / 2))
+    const page = await app.restart()
+    await page
+      .getByText(/A damaged file was set aside/)
+      .first()
+      .waitFor()
+    await page.getByRole('button', { name: 'Shelf' }).click()
+    await page.getByRole('button', { name: 'Put it back' }).click()
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: /^Good one/ })
+      .waitFor()
+    expect(await readFile(file, 'utf8')).toBe(before)
+  })
+
+  test.skipIf(missing)('takes in a design dropped anywhere, and shows it', async () => {
+    app = await openApp(edition)
+    const { page } = app
+    await page.getByRole('heading', { name: 'Where to start' }).waitFor()
+    await page.keyboard.press('Alt+6')
+    await page.getByRole('heading', { level: 1, name: 'Season' }).waitFor({ state: 'attached' })
+    const dropped = await page.evaluateHandle(
+      ([name, text]) => {
+        const carried = new DataTransfer()
+        carried.items.add(new File([text], name))
+        return carried
+      },
+      ['kept.pot.json', JSON.stringify({ ...pot, name: 'From a friend' })] as const,
+    )
+    await page.locator('main').dispatchEvent('drop', { dataTransfer: dropped })
+    await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ state: 'attached' })
+    await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('From a friend')
+    expect(await readdir(join(app.dataFolder, 'pots'))).toEqual(['kept.pot.json'])
+  })
+})
+
+test('without a graphics card it says so, describes the pot in words, and checks it all the same', async () => {
+  const app = await openApp('browser', undefined, ['--disable-gpu', '--disable-3d-apis'])
+  const { page } = app
+  await page.getByText(/This machine cannot draw in 3D/).waitFor()
+  await page.getByText(/^Standard round: a round pot/).waitFor()
+  await page.getByRole('region', { name: 'Base ring' }).getByRole('slider').fill('6')
+  const holds = page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: /Holds bottom/ })
+  await expect.poll(() => holds.textContent()).toContain('Fails')
+  expect(app.troubles.filter((line) => !/WebGL/i.test(line))).toEqual([])
+  await app.close()
 })
 
 describe('browser edition from the command line', () => {
@@ -108,6 +182,12 @@ describe('browser edition from the command line', () => {
     expect(await call('app:info', {})).toMatchObject({
       value: { readOnly: expect.stringMatching(/may not write/) },
     })
+    const browser = await chromium.launch(chromiumOptions)
+    const page = await browser.newPage()
+    await page.context().addCookies([{ ...cookieOf(door), url: entrance }])
+    await page.goto(new URL('/', entrance).href)
+    await page.getByText(/may not write to the data folder.*look at everything and print it/).waitFor()
+    await browser.close()
     expect(await call('pots:list', {})).toEqual({ ok: true, value: { items: [], problems: [] } })
     expect(await call('settings:set', { set: { units: 'imperial' } })).toMatchObject({
       error: { code: 'read_only' },

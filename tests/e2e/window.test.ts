@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -43,6 +43,59 @@ describe.skipIf(missing)('the desktop window', () => {
       }, id)
     await expect.poll(() => choose('go-waters'), { timeout: 30_000 }).toBe(true)
     await expect.poll(() => page.evaluate(() => location.hash)).toMatch(/waters/)
+  })
+
+  test('the window’s menu offers the designs that lay on the Bench last', async () => {
+    const { app, page } = await open(fixture)
+    await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('Main channel round')
+    await page.keyboard.press('Control+k')
+    await page.keyboard.type('Box with one-way doors')
+    await page.keyboard.press('Enter')
+    await page.getByRole('img', { name: /^Box with one-way doors/ }).waitFor()
+    await expect
+      .poll(() =>
+        app.evaluate(({ Menu }) => {
+          const recent = Menu.getApplicationMenu()?.items.find(({ label }) => label === 'Recent')
+          const item = recent?.submenu?.items.find(({ label }) => label === 'Open Main channel round')
+          item?.click()
+          return item !== undefined
+        }),
+      )
+      .toBe(true)
+    await page.getByRole('img', { name: /^Main channel round/ }).waitFor()
+  })
+
+  test('what was changed a moment before the session ends is on disk', async () => {
+    const { app, page } = await open(fixture)
+    const name = page.getByLabel('Name of the design')
+    await expect.poll(() => name.inputValue()).toBe('Main channel round')
+    // Time stands still for the page, so that it cannot save by its own delay.
+    await page.clock.install()
+    await page.clock.pauseAt(Date.now() + 1000)
+    await name.fill('Just before the end')
+    await app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.emit('session-end'))
+    const saved = join(folder, 'data', 'pots', 'main-channel-round.pot.json')
+    await expect.poll(() => readFile(saved, 'utf8')).toContain('Just before the end')
+  })
+
+  test('a page that stops is opened anew once its reader says so, and the crash is noted here', async () => {
+    const { app, page } = await open(fixture)
+    await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('Main channel round')
+    const revived = app.evaluate(
+      ({ BrowserWindow, dialog }) =>
+        new Promise((done) => {
+          dialog.showMessageBox = () => Promise.resolve({ response: 0, checkboxChecked: false })
+          const contents = BrowserWindow.getAllWindows()[0]?.webContents
+          contents?.once('did-finish-load', () => {
+            void contents.executeJavaScript('document.title').then(done)
+          })
+          contents?.forcefullyCrashRenderer()
+        }),
+    )
+    expect(await revived).toMatch(/Potwright/)
+    expect(await readFile(join(folder, 'home', 'crashes.log'), 'utf8')).toMatch(
+      /The window stopped\.\n\{"reason":"(crashed|killed)"/,
+    )
   })
 
   test('it opens again where it was', async () => {
