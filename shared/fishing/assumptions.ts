@@ -29,15 +29,6 @@ const sheet = {
   clipStrippedH: row(4, 2, 10, 'h', 'assumed', 'Time to strip bait on a clip', common),
   meshBagStrippedH: row(24, 10, 48, 'h', 'assumed', 'Time to strip bait in a mesh bag', common),
   wireBasketStrippedH: row(72, 36, 120, 'h', 'assumed', 'Time to strip bait in a wire basket', common),
-  halfCatchBaitKg: row(
-    0.25,
-    0.1,
-    0.5,
-    'kg',
-    'assumed',
-    'Bait of half the greatest effect',
-    'Shape after Cyr & Sainte-Marie 1995; the number is taken',
-  ),
   drawPerH: row(
     0.15,
     0.05,

@@ -11,7 +11,6 @@ const none = 'No published figure was found'
 const trade = 'Trade pages, wide spread'
 
 const sheet = {
-  uvPpPlain: row(40, 20, 80, 'kLy', 'assumed', 'Sun that halves plain PP', order),
   uvPp: row(150, 80, 300, 'kLy', 'assumed', 'Sun that halves stabilised PP', ratingScale),
   uvPe: row(250, 150, 500, 'kLy', 'assumed', 'Sun that halves pigmented PE', order),
   uvBlack: row(500, 300, 1000, 'kLy', 'assumed', 'Sun that halves PE or PP with carbon black', order),
