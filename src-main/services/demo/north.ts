@@ -1,6 +1,6 @@
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
-import { starter } from './starter'
+import { onBaseRing, starter } from './starter'
 import type { Crew } from './crew'
 
 /*
@@ -38,7 +38,7 @@ const creekPot: Pot = {
   rope: { material: 'PES', construction: '3-strand', diameterMm: 6, lengthM: 14 },
 }
 const soundPot: Pot = {
-  ...starter('starter-standard'),
+  ...onBaseRing(starter('starter-standard'), 14),
   ...ours,
   id: 'demo-sound-pot',
   name: 'Sound pot',

@@ -1,7 +1,7 @@
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
 import type { Crew } from './crew'
-import { starter } from './starter'
+import { onBaseRing, starter } from './starter'
 
 /* Three invented people on two invented waters in Queensland, where no current station is: a range and a rate do. */
 
@@ -24,14 +24,14 @@ const ours = {
 } satisfies Partial<Pot>
 
 const creekPot: Pot = {
-  ...starter('starter-compact'),
+  ...onBaseRing(starter('starter-compact'), 10),
   ...ours,
   id: 'demo-mangrove-pot',
   name: 'Mangrove pot',
   rope: { material: 'PE', construction: '3-strand', diameterMm: 6, lengthM: 10 },
 }
 const bayPot: Pot = {
-  ...starter('starter-standard'),
+  ...onBaseRing(starter('starter-standard'), 14),
   ...ours,
   id: 'demo-bay-pot',
   name: 'Bay pot',
