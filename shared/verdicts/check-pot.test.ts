@@ -2,63 +2,24 @@ import fc from 'fast-check'
 import * as v from 'valibot'
 import { describe, expect, test } from 'vitest'
 import { arbitraryPot, completePot } from '../../tests/fixtures/arbitrary-pot'
+import {
+  channel,
+  starter,
+  standard,
+  trip,
+  without,
+  check,
+  figure,
+  slides,
+  finding,
+} from '../../tests/fixtures/checked-pot'
 import { massProperties, submergedWeight } from '@shared/design/mass-properties'
 import { builtInMaterials } from '@shared/design/materials/built-in'
 import { starterPots } from '@shared/design/starter-pots'
-import { defaultCoefficients } from '@shared/physics/coefficients'
-import { CheckSchema, type Check, type Spread } from '@shared/schema/check'
-import type { Pot } from '@shared/schema/pot'
-import type { Trip } from '@shared/schema/trip'
 import { bottoms } from '@shared/schema/water'
+import { CheckSchema } from '@shared/schema/check'
+import type { Pot } from '@shared/schema/pot'
 import type { Conditions } from '@shared/tides/conditions'
-import { checkPot, type CheckInput } from './check-pot'
-
-const starter = (id: string): Pot => {
-  const pot = starterPots.find((p) => p.id === id)
-  if (!pot) throw new Error(id)
-  return pot
-}
-const standard = starter('starter-standard')
-
-const channel: Conditions = {
-  surfaceCurrentMps: 0.6,
-  depthLowM: 8,
-  depthHighM: 11,
-  bottom: 'sand',
-  waves: undefined,
-  temperatureC: undefined,
-  salinityPsu: undefined,
-  basis: 'a current typed in',
-}
-
-const trip: Trip = {
-  format: 'potwright/trip',
-  version: 1,
-  pots: 4,
-  stow: { lengthMm: 1200, widthMm: 1000, heightMm: 500, maxKg: 60 },
-}
-
-const without = (key: keyof Pot): Pot =>
-  Object.fromEntries(Object.entries(standard).filter(([name]) => name !== key)) as Pot
-
-const check = (pot: Pot, more: Partial<CheckInput> = {}): Check =>
-  checkPot({
-    pot,
-    materials: builtInMaterials,
-    coefficients: defaultCoefficients,
-    conditions: channel,
-    ...more,
-  })
-
-const figure = (result: Check, verdict: keyof Check['verdicts'], name: string): Spread => {
-  const found = result.verdicts[verdict].figures?.[name]
-  if (typeof found !== 'object' || Array.isArray(found)) throw new Error(`${verdict}.${name}`)
-  return found
-}
-const slides = (pot: Pot, more: Partial<CheckInput> = {}) =>
-  figure(check(pot, more), 'holdsBottom', 'slideCurrentMps')
-const finding = (result: Check, verdict: keyof Check['verdicts'], rule: string) =>
-  result.verdicts[verdict].findings.find((f) => f.rule === rule)
 
 describe('a pot worked by hand', () => {
   // Two rings and netting, tied off so that no rope pulls, on sand in 10 m, 1 m/s at the surface.
@@ -120,84 +81,6 @@ describe('the starting shapes', () => {
   })
 })
 
-describe('states', () => {
-  const at = (surfaceCurrentMps: number) =>
-    check(standard, { conditions: { ...channel, surfaceCurrentMps } }).verdicts.holdsBottom
-  test('holds when the cautious outlook does, close when only the middle one does, else fails', () => {
-    expect(at(0.4).state).toBe('holds')
-    expect(at(0.52).state).toBe('close')
-    expect(at(0.8).state).toBe('fails')
-  })
-  test('what fails says at what current, and what ring would hold', () => {
-    const [slide] = at(0.8).findings
-    expect(slide?.what).toMatch(
-      /^Slides at 0\.[56]\d? m\/s; the strongest current here is 0\.8\. A base ring of \d+ mm bar, .* kg heavier, would hold\.$/,
-    )
-    expect(slide).toMatchObject({ part: 'base-ring', unit: 'm/s', standing: 'engineering', limit: 0.8 })
-    expect(slide?.margin).toBeCloseTo(Number(slide?.actual) - 0.8, 9)
-  })
-  test('the ring that was advised holds, and the next thinner one does not', () => {
-    const needed = Number(/of (\d+) mm bar/.exec(at(0.7).findings[0]?.what ?? '')?.[1])
-    const withBar = (barDiameterMm: number) => ({
-      ...standard,
-      frame: (standard.frame ?? []).map((m) => (m.role === 'base-ring' ? { ...m, barDiameterMm } : m)),
-    })
-    expect(slides(withBar(needed)).mid).toBeGreaterThan(0.7)
-    expect(slides(withBar(needed - 2)).mid).toBeLessThan(0.7)
-  })
-  test('a pot from the scales is advised a ring too: the change weighs what it weighs', () => {
-    const computed = massProperties(standard, builtInMaterials).computedMassKg
-    const said = (pot: Pot) =>
-      check(pot, { conditions: { ...channel, surfaceCurrentMps: 0.8 } }).verdicts.holdsBottom.findings[0]
-        ?.what
-    expect(said({ ...standard, measuredMassKg: computed })).toBe(said(standard))
-  })
-  test('where no bar can be thickened, weight on the base is advised', () => {
-    const frame = (standard.frame ?? []).filter((member) => member.role !== 'base-ring')
-    const { findings } = check({ ...standard, frame }, { conditions: { ...channel, surfaceCurrentMps: 0.8 } })
-      .verdicts.holdsBottom
-    expect(findings[0]?.what).toMatch(/About .* kg more ballast on the base would hold\.$/)
-  })
-  test('sentences in the reader’s units', () => {
-    const [slide] = check(standard, { units: 'imperial', conditions: { ...channel, surfaceCurrentMps: 0.8 } })
-      .verdicts.holdsBottom.findings
-    expect(slide?.what).toMatch(/Slides at 1\.\d kn; .* lb heavier/)
-  })
-})
-
-describe('what moves a pot in still water', () => {
-  const still = (pot: Pot, more: Partial<Conditions> = {}) =>
-    check(pot, { conditions: { ...channel, surfaceCurrentMps: 0.1, ...more } }).verdicts.holdsBottom
-      .findings[0]
-  test('a large float on a short rope lifts it', () => {
-    const lifted = still({
-      ...standard,
-      rope: { material: 'PES', construction: '3-strand', diameterMm: 8, lengthM: 6 },
-      float: {
-        shape: 'sphere',
-        diameterMm: 400,
-        massKg: 1,
-        material: 'PVC',
-        colours: ['red'],
-        pattern: 'solid',
-      },
-    })
-    expect(lifted).toMatchObject({
-      state: 'fails',
-      what: 'Slides: the float lifts it by the rope. Use a longer rope, or a smaller float.',
-    })
-  })
-  test('waves alone', () => {
-    expect(still(standard, { waves: { heightM: 3, periodS: 9 } })?.what).toMatch(
-      /^Slides even in still water; the strongest current here is 0\.1\./,
-    )
-  })
-  test('a pot of floating bars pulls up', () => {
-    const frame = (standard.frame ?? []).map((member) => ({ ...member, material: 'pp' }))
-    expect(still({ ...standard, frame, ballast: [] })?.what).toMatch(/^The pot floats: .* pulls up with \d/)
-  })
-})
-
 describe('cannot tell, with what is missing', () => {
   test.each([
     ['rope', 'holdsBottom', 'the rope'],
@@ -233,167 +116,6 @@ describe('cannot tell, with what is missing', () => {
     expect(tideless.state).toBe('cannot-tell')
     expect(tideless.findings[0]?.what).toMatch(/^Shows in .* at the depth given/)
     expect(tideless.findings.find((f) => f.rule === 'float:tide')?.missing).toBe('the tide at this water')
-  })
-})
-
-describe('float', () => {
-  test('a rope shorter than the depth fails and says so', () => {
-    const short = check({
-      ...standard,
-      rope: { material: 'PES', construction: '3-strand', diameterMm: 8, lengthM: 6 },
-    })
-    expect(short.verdicts.floatShows.state).toBe('fails')
-    expect(finding(short, 'floatShows', 'float:rope-length')?.what).toMatch(
-      /^The rope is 6 m; .* asks for 1\d m/,
-    )
-    expect(finding(short, 'floatShows', 'float:shows')?.what).toMatch(/^Drawn .* m under/)
-  })
-  test('a rope long enough for the depth but not for the current fails, and says which', () => {
-    const { findings } = check(standard, { conditions: { ...channel, surfaceCurrentMps: 1 } }).verdicts
-      .floatShows
-    const [shows, length] = findings
-    expect(shows?.what).toMatch(/ A rope of 23 m would keep it up\.$/)
-    expect(length).toMatchObject({ rule: 'float:rope-length', state: 'fails', actual: 22 })
-    expect(length?.what).toMatch(/^The rope is 22 m: enough for the depth, but .* takes 23 m/)
-    expect(Number(length?.limit)).toBeGreaterThan(22)
-  })
-  test('what is said of the rope never contradicts its state', () => {
-    for (const pot of starterPots)
-      for (const surfaceCurrentMps of [0, 0.3, 0.5, 0.7, 0.9, 1.2]) {
-        const { findings } = check(pot, { conditions: { ...channel, surfaceCurrentMps } }).verdicts.floatShows
-        const length = findings.find((f) => f.rule === 'float:rope-length')
-        expect(length?.state === 'fails').toBe(Number(length?.actual) < Number(length?.limit))
-      }
-  })
-  test('high water asks most of the float, whatever the rope', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom('PP', 'PE', 'PA', 'PES', 'lead-core'),
-        fc.double({ min: 4, max: 80, noNaN: true }),
-        fc.double({ min: 0, max: 1.5, noNaN: true }),
-        fc.double({ min: 0, max: 2, noNaN: true }),
-        (material, lengthM, surfaceCurrentMps, massKg) => {
-          const rope: Pot['rope'] = {
-            ...{ material, construction: '3-strand', diameterMm: 8, lengthM },
-            weights: [{ massKg, belowFloatM: 3 }],
-          }
-          const asked = (depthM: number) => {
-            const sea = { ...channel, surfaceCurrentMps, depthLowM: depthM, depthHighM: depthM }
-            return figure(check({ ...standard, rope }, { conditions: sea }), 'floatShows', 'verticalN').mid
-          }
-          expect(asked(11)).toBeGreaterThan(asked(5) * 0.98 - 0.1)
-        },
-      ),
-      { numRuns: 60 },
-    )
-  })
-  test('a float heavier than its water sinks', () => {
-    const stone: Pot = {
-      ...standard,
-      float: {
-        shape: 'sphere',
-        diameterMm: 100,
-        massKg: 3,
-        material: 'wood',
-        colours: ['red'],
-        pattern: 'solid',
-      },
-    }
-    expect(check(stone).verdicts.floatShows).toMatchObject({ state: 'fails' })
-  })
-  test('floating rope on the surface at slack is told, as advice, and does not fail the float', () => {
-    const floating = check({
-      ...standard,
-      rope: { material: 'PP', construction: '3-strand', diameterMm: 8, lengthM: 22 },
-    })
-    expect(finding(floating, 'floatShows', 'float:rope-on-surface')).toMatchObject({
-      standing: 'advice',
-      state: 'holds',
-    })
-  })
-  test('tied off, no float has to show, whatever float it has', () => {
-    expect(check(standard, { trip: { ...trip, tiedOff: true } }).verdicts.floatShows.findings).toHaveLength(1)
-    const tied = check(without('float'), { trip: { ...trip, tiedOff: true } })
-    expect(tied.verdicts.floatShows.state).toBe('holds')
-    expect(tied.verdicts.holdsBottom.state).not.toBe('cannot-tell')
-  })
-  test('the pull-under current draws it under: a little more does, a little less does not', () => {
-    const limit = figure(check(standard), 'floatShows', 'pullUnderCurrentMps').mid
-    const dip = (surfaceCurrentMps: number) =>
-      figure(check(standard, { conditions: { ...channel, surfaceCurrentMps } }), 'floatShows', 'dipM').mid
-    expect(dip(limit * 1.02)).toBeGreaterThan(0)
-    expect(dip(limit * 0.98)).toBe(0)
-  })
-})
-
-describe('lifting and stowing', () => {
-  test('peak: 1.5 g (pot, bait, catch and 3.5 kg of water)', () => {
-    const mass = massProperties(standard, builtInMaterials)
-    const byHand = 1.5 * 9.81 * (mass.dryMassKg + 0.5 + 3 + 3.5)
-    expect(figure(check(standard), 'lifts', 'peakN').mid).toBeCloseTo(byHand, 3)
-  })
-  test('8 mm polyester at 9.1 kN, bowline 0.65, factor 8: 739 N', () => {
-    expect(check(standard).verdicts.lifts.figures?.['ropeSafeN']).toBeCloseTo((9100 * 0.65) / 8, 3)
-  })
-  test('a worn rope bears less, and can fail', () => {
-    const worn = check(standard, { wear: { ropeStrengthLeft: 0.2 } })
-    expect(finding(worn, 'lifts', 'lifts:rope')?.state).toBe('fails')
-  })
-  test('close says both cautious figures, and the strength its own source', () => {
-    const rope = finding(check(starter('starter-heavy')), 'lifts', 'lifts:rope')
-    expect(rope?.state).toBe('close')
-    expect(rope?.what).toMatch(/by cautious figures 770 against 300 N\.$/)
-    expect(rope?.source?.publisher).toBeUndefined()
-    expect(rope?.source?.title).toMatch(/^Judgement/)
-  })
-  test('a catch that is not given is not spoken of as counted', () => {
-    expect(finding(check(without('catchKg')), 'lifts', 'lifts:person')?.what).toMatch(/no catch counted/)
-    expect(finding(check(standard), 'lifts', 'lifts:person')?.what).toMatch(/with catch and water/)
-  })
-  test('what is advised is said for a man and for a woman', () => {
-    const person = (pot: Pot) => finding(check(pot), 'lifts', 'lifts:person')
-    expect(person(standard)).toMatchObject({ state: 'close', limit: 20 })
-    expect(person(standard)?.what).toMatch(
-      /advised are 10 at arm’s length to 20 kg close to the body for a man, 7 to 13 kg for a woman\.$/,
-    )
-    expect(person(starter('starter-compact'))).toMatchObject({ state: 'holds' })
-    expect(person(starter('starter-compact'))?.what).toMatch(/10 kg .* a man .* a woman it is 7\.$/)
-    expect(person({ ...starter('starter-compact'), catchKg: 0 })?.what).toMatch(/advice for one person\.$/)
-  })
-  test('thin rope that cuts into the hands is told, as advice; a hauler has no hands', () => {
-    const thin: Pot = {
-      ...standard,
-      rope: { material: 'PES', construction: '3-strand', diameterMm: 6, lengthM: 22 },
-    }
-    expect(finding(check(thin), 'lifts', 'lifts:grip')).toMatchObject({ standing: 'advice', state: 'holds' })
-    expect(finding(check(standard), 'lifts', 'lifts:grip')).toBeUndefined()
-    expect(finding(check({ ...thin, catchKg: 20 }), 'lifts', 'lifts:grip')).toBeUndefined()
-  })
-  test('a boat that heaves pulls hardest on the way up, faster still with a hauler', () => {
-    const sea = { conditions: { ...channel, waves: { heightM: 2.5, periodS: 6 } } }
-    const hand = finding(check(standard, sea), 'lifts', 'lifts:rope')
-    const hauler = finding(check({ ...standard, catchKg: 12 }, sea), 'lifts', 'lifts:rope')
-    expect(hand?.what).toMatch(/ on the way up;/)
-    expect(hauler?.what).toMatch(/ on the way up by a hauler;/)
-    expect(Number(hauler?.actual)).toBeGreaterThan(Number(hand?.actual))
-  })
-  test('waves that cannot stand so high are counted where they break, and said', () => {
-    const steep = check(standard, { conditions: { ...channel, waves: { heightM: 8, periodS: 1 } } })
-    expect(finding(steep, 'holdsBottom', 'range:waves')?.what).toBe(
-      'Waves of 8 m every 1 s break here; 0.22 m is counted.',
-    )
-    expect(figure(steep, 'lifts', 'peakN').high).toBeLessThan(1000)
-    const swell = check(standard, { conditions: { ...channel, waves: { heightM: 1, periodS: 6 } } })
-    expect(finding(swell, 'holdsBottom', 'range:waves')).toBeUndefined()
-    expect(finding(swell, 'holdsBottom', 'range:no-waves')).toBeUndefined()
-    expect(finding(check(standard), 'holdsBottom', 'range:no-waves')?.what).toMatch(/^No waves are given/)
-  })
-  test('four of them fit the space; five do not fit the load', () => {
-    expect(check(standard, { trip }).verdicts.stows).toMatchObject({
-      state: 'holds',
-      figures: { fitCount: 6 },
-    })
-    expect(check(standard, { trip: { ...trip, pots: 7 } }).verdicts.stows.state).toBe('fails')
   })
 })
 
