@@ -2,7 +2,7 @@ import type { RulePack } from '@shared/schema/rule-pack'
 import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
 
 /** What one region lets be kept of a species; nothing where it names none. */
-export interface CaughtCell {
+interface CaughtCell {
   readonly region: string
   readonly species: readonly Species[]
 }

@@ -2,7 +2,7 @@ import * as v from 'valibot'
 
 /* What a check returns, `potwright/check`. */
 
-export const verdictStates = ['holds', 'close', 'fails', 'cannot-tell'] as const
+const verdictStates = ['holds', 'close', 'fails', 'cannot-tell'] as const
 export type VerdictState = (typeof verdictStates)[number]
 
 export const verdictNames = ['legal', 'holdsBottom', 'floatShows', 'lifts', 'fishes', 'stows'] as const
@@ -35,7 +35,7 @@ export const partNames = [
 ] as const
 export type PartName = (typeof partNames)[number]
 
-export const standings = ['law', 'advice', 'proposal', 'engineering'] as const
+const standings = ['law', 'advice', 'proposal', 'engineering'] as const
 export type Standing = (typeof standings)[number]
 
 export const confidences = ['read', 'memory', 'conflicting', 'user', 'derived'] as const

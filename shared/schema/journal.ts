@@ -51,7 +51,7 @@ const newPot = v.strictObject({
 })
 
 /** What each kind of event says, beside when and where it was written. */
-export const eventBodies = {
+const eventBodies = {
   'add-pots': { pots: v.pipe(v.array(newPot), v.minLength(1), v.maxLength(500)) },
   set: {
     pot: id,

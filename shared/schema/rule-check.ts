@@ -21,7 +21,7 @@ const words = v.pipe(
 const gear = v.picklist(gearKinds)
 
 /** A day of the year, `12-01`, that exists (29 February among them). */
-export const dayOfYear = v.pipe(
+const dayOfYear = v.pipe(
   v.string(),
   v.regex(/^\d{2}-\d{2}$/, 'must be a day like 12-01'),
   v.check(isDayOfYear, 'is not a day of the year'),
@@ -56,7 +56,7 @@ const timeOfDay = v.variant('by', [
   }),
 ])
 
-export const countScopes = ['person', 'licence', 'boat', 'crew'] as const
+const countScopes = ['person', 'licence', 'boat', 'crew'] as const
 
 type NumberCheck = { op: 'max' | 'min'; quantity: QuantityName; value: number; unit: RuleUnitName }
 type FlagCheck = { op: 'is'; quantity: QuantityName; value: boolean }
@@ -189,4 +189,3 @@ export const scope = v.strictObject({
   /** Held by the crew: permits and standings by name. */
   holds: v.optional(slug),
 })
-export type Scope = v.InferOutput<typeof scope>

@@ -34,14 +34,7 @@ export const subjects = [
 ] as const
 export type Subject = (typeof subjects)[number]
 
-export const sourceKinds = [
-  'law',
-  'official',
-  'official-copy',
-  'secondary',
-  'commercial-law',
-  'notice',
-] as const
+const sourceKinds = ['law', 'official', 'official-copy', 'secondary', 'commercial-law', 'notice'] as const
 
 const source = v.strictObject({
   title: v.pipe(v.string(), v.minLength(1), v.maxLength(300)),

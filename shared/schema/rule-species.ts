@@ -23,7 +23,7 @@ export const measureMethods = [
 ] as const
 export type MeasureMethod = (typeof measureMethods)[number]
 
-export const bagUnits = [
+const bagUnits = [
   'crabs',
   'lobsters',
   'animals',

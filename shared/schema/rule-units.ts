@@ -3,7 +3,7 @@
  * base unit of its kind.
  */
 
-export const quantityKinds = [
+const quantityKinds = [
   'length',
   'area',
   'volume',

@@ -28,7 +28,7 @@ export const StationSchema = v.strictObject({
 /** Name, amplitude [m or m/s] and phase lag on Greenwich [degrees]. */
 const constituent = v.tuple([v.string(), v.number(), v.number()])
 
-export const TideConstantsSchema = v.strictObject({
+const TideConstantsSchema = v.strictObject({
   station: StationSchema,
   datum: v.string(),
   /** Mean sea level above the datum [m]. */
@@ -49,7 +49,7 @@ export const TideConstantsSchema = v.strictObject({
   ),
 })
 
-export const CurrentConstantsSchema = v.strictObject({
+const CurrentConstantsSchema = v.strictObject({
   station: StationSchema,
   /** Where the flood and the ebb run to, degrees true. */
   floodDeg: v.optional(v.number()),

@@ -7,7 +7,7 @@ import { lifts } from './lifts'
 import { prepare } from './prepared'
 import { stows } from './stows'
 
-export type { CheckInput, WearState } from './check-input'
+export type { CheckInput } from './check-input'
 
 /**
  * The six verdicts on a pot, in the form of `potwright/check`.

@@ -153,7 +153,7 @@ function row(
   return { value, low, high, unit, standing, label, source }
 }
 
-export type WearAssumption = keyof typeof sheet
+type WearAssumption = keyof typeof sheet
 export type WearAssumptions = Readonly<Record<WearAssumption, Assumption>>
 export const wearAssumptions: WearAssumptions = sheet
 

@@ -13,7 +13,7 @@ export interface LabelNote {
   readonly mark: 'fails' | 'none'
 }
 
-export interface DimensionNote {
+interface DimensionNote {
   readonly from: Vector3
   readonly to: Vector3
   readonly text: string

@@ -1,7 +1,7 @@
 /* Frames on demand: nothing is drawn unless something changed or moves. */
 
 /** Called once a frame with the milliseconds since the last; returns whether it still moves. */
-export type Step = (deltaMs: number) => boolean
+type Step = (deltaMs: number) => boolean
 
 export interface DrawLoop {
   /** Asks for one frame. */

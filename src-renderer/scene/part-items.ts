@@ -22,7 +22,7 @@ export interface PartItem {
   readonly coat?: { readonly colours: readonly string[]; readonly pattern: Lathe['pattern'] }
 }
 
-export interface TwineItem {
+interface TwineItem {
   readonly radiusM: number
   readonly lines: number
   readonly pitchM: number

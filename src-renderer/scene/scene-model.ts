@@ -5,7 +5,7 @@ import type { Bottom } from '@shared/schema/water'
 
 /* What the view is given, and what it can be asked. The view reads a design; it never changes one. */
 
-export const sceneModes = ['built', 'folded', 'findings', 'wear', 'haul', 'drift', 'rig'] as const
+const sceneModes = ['built', 'folded', 'findings', 'wear', 'haul', 'drift', 'rig'] as const
 export type SceneMode = (typeof sceneModes)[number]
 
 export const viewNames = ['three-quarter', 'side', 'top', 'up-current', 'underside'] as const
@@ -43,9 +43,9 @@ export interface SceneModel {
 }
 
 /** Writes a length for a person, in their units. */
-export type LengthText = (metres: number) => string
+type LengthText = (metres: number) => string
 /** Writes a speed for a person, in their units. */
-export type SpeedText = (metresPerSecond: number) => string
+type SpeedText = (metresPerSecond: number) => string
 
 export interface SceneOptions {
   readonly reducedMotion: boolean

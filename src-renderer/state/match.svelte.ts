@@ -18,7 +18,7 @@ const cellKey = (potId: string, waterId: string) => `${potId} ${waterId}`
 const isSameDesign = (a: Pot, b: Pot) => JSON.stringify({ ...a, id: '' }) === JSON.stringify({ ...b, id: '' })
 
 /** Every design against every water: what is asked, and the cells as they come. */
-export class MatchState {
+class MatchState {
   /** First day; undefined means today. */
   day = $state<string>()
   days = $state(30)

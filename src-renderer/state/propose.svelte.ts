@@ -3,7 +3,7 @@ import type { ProposeAnswer, ProposeQuestion } from './propose-question'
 import { proposeWorker } from './workers'
 
 /** A search for a design: running, found, or stopped. */
-export class ProposeState {
+class ProposeState {
   progress = $state.raw<ProposeProgress>()
   outcome = $state.raw<ProposeOutcome>()
   /** What was asked for the outcome shown. */

@@ -1,6 +1,6 @@
 import { settings } from './settings.svelte'
 
-export const placeIds = [
+const placeIds = [
   'bench',
   'waters',
   'match',
@@ -16,7 +16,7 @@ export type PlaceId = (typeof placeIds)[number]
 /** The places of the circle are remembered between starts; the helpers are not. */
 type Remembered = Exclude<PlaceId, 'rulebook' | 'gauge' | 'workshop'>
 
-export const sheetIds = [
+const sheetIds = [
   'build',
   'check',
   'labels',

@@ -1,7 +1,7 @@
 import type { WearState } from '@shared/verdicts/check-input'
 
 /** An owned pot whose design lies on the Bench, with what use has done to it. */
-export interface WornPot extends WearState {
+interface WornPot extends WearState {
   readonly number: string
   readonly design: string
 }

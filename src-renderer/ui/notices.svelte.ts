@@ -1,4 +1,4 @@
-export interface Notice {
+interface Notice {
   readonly id: number
   readonly text: string
   readonly tone: 'plain' | 'fails'

@@ -5,9 +5,9 @@ import type { PotDrawing } from '@shared/design/drawing/pot-views'
 const scales = [2, 2.5, 4, 5, 7.5, 10, 12.5, 15, 20, 25, 30, 40, 50]
 
 /** Room round a view for its sizes [mm of paper]. */
-export const margins = { left: 15, right: 13, above: 8, below: 10 }
+const margins = { left: 15, right: 13, above: 8, below: 10 }
 
-export const extent = ({ bounds }: PotDrawing) => ({
+const extent = ({ bounds }: PotDrawing) => ({
   widthM: bounds.max[0] - bounds.min[0],
   heightM: bounds.max[1] - bounds.min[1],
 })

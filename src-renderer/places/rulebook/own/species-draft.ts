@@ -7,8 +7,6 @@ import { seasonDrafts, seasonsOf, type SeasonDraft } from './season-draft'
 
 /* What the form for a species holds, and the entry that it comes to. */
 
-export type Keep = Species['keep']['male']
-
 export interface SizeDraft {
   readonly size: Omit<SizeLimit, 'seasons'>
   readonly seasons: readonly SeasonDraft[]

@@ -8,7 +8,7 @@ export interface MapBounds {
 }
 
 /** Mercator with the globe's radius for its unit, as the coast is drawn in. */
-export const mercator = geoMercator().scale(1).translate([0, 0])
+const mercator = geoMercator().scale(1).translate([0, 0])
 
 const FURTHEST = 60
 const CLOSEST = 60_000

@@ -16,7 +16,7 @@ export function saySpan(zone: string, { fromMs, toMs }: { fromMs: number; toMs: 
 }
 
 /** Three digits, as a course is steered: 007°. */
-export const sayCourse = (deg: number) => `${String(Math.round(deg) % 360).padStart(3, '0')}°`
+const sayCourse = (deg: number) => `${String(Math.round(deg) % 360).padStart(3, '0')}°`
 
 /** What there is to know of a window besides its time. */
 export function sayWindow(zone: string, window: WorkWindow): string {
