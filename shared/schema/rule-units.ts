@@ -3,20 +3,8 @@
  * base unit of its kind.
  */
 
-const quantityKinds = [
-  'length',
-  'area',
-  'volume',
-  'mass',
-  'time',
-  'count',
-  'ratio',
-  'flag',
-  'text',
-  'list',
-] as const
-export type QuantityKind = (typeof quantityKinds)[number]
-export type NumberKind = Exclude<QuantityKind, 'flag' | 'text' | 'list'>
+export type NumberKind = 'length' | 'area' | 'volume' | 'mass' | 'time' | 'count' | 'ratio'
+export type QuantityKind = NumberKind | 'flag' | 'text' | 'list'
 
 interface RuleUnit {
   readonly kind: NumberKind

@@ -5,8 +5,7 @@ import type { Bottom } from '@shared/schema/water'
 
 /* What the view is given, and what it can be asked. The view reads a design; it never changes one. */
 
-const sceneModes = ['built', 'folded', 'findings', 'wear', 'haul', 'drift', 'rig'] as const
-export type SceneMode = (typeof sceneModes)[number]
+export type SceneMode = 'built' | 'folded' | 'findings' | 'wear' | 'haul' | 'drift' | 'rig'
 
 export const viewNames = ['three-quarter', 'side', 'top', 'up-current', 'underside'] as const
 export type ViewName = (typeof viewNames)[number]
