@@ -68,10 +68,12 @@ async function vitest(name, config, args, before = []) {
   total.failed += numFailedTests
   total.skipped += numPendingTests + numTodoTests
   if (numFailedTests > 0) trouble.push(`${name}: ${numFailedTests} of ${numPassedTests + numFailedTests}`)
-  for (const { assertionResults } of testResults)
-    for (const { status, fullName, failureMessages } of assertionResults)
-      if (status === 'failed') trouble.push(`  ${fullName}: ${failureMessages[0]?.split('\n')[0]}`)
-      else if (code !== 0) fail(`${name} (ended with ${code})`)
+  else if (code !== 0) fail(`${name} (ended with ${code})`)
+  const failed = testResults
+    .flatMap(({ assertionResults }) => assertionResults)
+    .filter(({ status }) => status === 'failed')
+  for (const { fullName, failureMessages } of failed)
+    trouble.push(`  ${fullName}: ${failureMessages[0]?.split('\n')[0]}`)
 }
 
 function fail(name) {

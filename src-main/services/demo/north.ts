@@ -1,6 +1,7 @@
+import { withBaseRing } from '@shared/match/ring-needed'
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
-import { onBaseRing, starter } from './starter'
+import { starter } from './starter'
 import type { Crew } from './crew'
 
 /*
@@ -38,7 +39,7 @@ const creekPot: Pot = {
   rope: { material: 'PES', construction: '3-strand', diameterMm: 6, lengthM: 14 },
 }
 const soundPot: Pot = {
-  ...onBaseRing(starter('starter-standard'), 14),
+  ...withBaseRing(starter('starter-standard'), 14),
   ...ours,
   id: 'demo-sound-pot',
   name: 'Sound pot',

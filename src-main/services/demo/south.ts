@@ -1,7 +1,8 @@
+import { withBaseRing } from '@shared/match/ring-needed'
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
 import type { Crew } from './crew'
-import { onBaseRing, starter } from './starter'
+import { starter } from './starter'
 
 /* Three invented people on two invented waters in Queensland, where no current station is: a range and a rate do. */
 
@@ -24,14 +25,14 @@ const ours = {
 } satisfies Partial<Pot>
 
 const creekPot: Pot = {
-  ...onBaseRing(starter('starter-compact'), 10),
+  ...withBaseRing(starter('starter-compact'), 10),
   ...ours,
   id: 'demo-mangrove-pot',
   name: 'Mangrove pot',
   rope: { material: 'PE', construction: '3-strand', diameterMm: 6, lengthM: 10 },
 }
 const bayPot: Pot = {
-  ...onBaseRing(starter('starter-standard'), 14),
+  ...withBaseRing(starter('starter-standard'), 14),
   ...ours,
   id: 'demo-bay-pot',
   name: 'Bay pot',

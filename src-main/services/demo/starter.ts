@@ -7,11 +7,3 @@ export function starter(id: string): Pot {
   if (!found) throw new Error(`there is no starting shape ${id}`)
   return found
 }
-
-/** The same pot on a base ring of another bar [mm]. */
-export const onBaseRing = (pot: Pot, barDiameterMm: number): Pot => ({
-  ...pot,
-  frame: (pot.frame ?? []).map((member) =>
-    member.role === 'base-ring' ? { ...member, barDiameterMm } : member,
-  ),
-})
