@@ -11,7 +11,10 @@ export interface Command {
   readonly run: () => void
 }
 
-/** Everything that can be done by name or by key; the palette, the sheet of keys and the keyboard all read it. */
+/**
+ * Everything that can be done by name or by key; the palette, the sheet of keys and the keyboard all read it. What lies
+ * behind an open dialog cannot be reached by the pointer, and not by a key or the window's menu either.
+ */
 class Commands {
   list = $state.raw<readonly Command[]>([])
 
@@ -26,12 +29,14 @@ class Commands {
 
   /** Runs a command by its id, as the window's menu does. */
   run(id: string): void {
+    if (isBehindDialog()) return
     const command = this.list.findLast((one) => one.id === id)
     if (command && (command.available?.() ?? true)) command.run()
   }
 
   /** Runs the command of a key press, if there is one; the newest of two with one key wins. */
   press(event: KeyboardEvent): boolean {
+    if (isBehindDialog()) return false
     const pressed = keysOf(event)
     const found = this.list.findLast((command) => command.keys === pressed && (command.available?.() ?? true))
     if (!found || (isTyping(event.target) && !pressed.startsWith('Ctrl+'))) return false
@@ -40,6 +45,8 @@ class Commands {
     return true
   }
 }
+
+const isBehindDialog = () => document.querySelector('dialog:modal') !== null
 
 function keysOf(event: KeyboardEvent): string {
   const key = event.key.length === 1 ? event.key.toUpperCase() : event.key

@@ -144,6 +144,21 @@ test('a chart is read by keys and has its numbers as a table', async () => {
   await expect.element(screen.getByRole('cell', { name: '0.3 m/s' })).toBeVisible()
 })
 
+test('no command acts behind an open dialog, by its key or from the menu', async () => {
+  const run = vi.fn()
+  const forget = commands.register([{ id: 'undo', label: 'Undo', group: 'Edit', keys: 'Ctrl+Z', run }])
+  const press = () => commands.press(new KeyboardEvent('keydown', { key: 'z', ctrlKey: true }))
+  const screen = await render(Dialog, { title: 'Shelf', open: true, onclose: vi.fn(), children: text('One') })
+  expect(press()).toBe(false)
+  commands.run('undo')
+  expect(run).not.toHaveBeenCalled()
+  await screen.rerender({ open: false })
+  expect(press()).toBe(true)
+  commands.run('undo')
+  expect(run).toHaveBeenCalledTimes(2)
+  forget()
+})
+
 test('the palette finds a command by its words and runs it', async () => {
   const run = vi.fn()
   const forget = commands.register([
