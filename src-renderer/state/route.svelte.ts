@@ -36,13 +36,25 @@ interface OpenSheet {
   readonly params: SheetParams
 }
 
-/** Which place is open, kept in the address so that back and forward work. */
-class Route {
-  place = $state<PlaceId>(placeIn(location.hash) ?? 'bench')
-  /** What the place was asked to open on, as the id of a water; empty when nothing was asked. */
-  detail = $state(detailIn(location.hash))
+/** A place, with what it was asked to open on, as the id of a water; empty when nothing was asked. */
+interface OpenPlace {
+  readonly place: PlaceId
+  readonly detail: string
+}
 
-  sheet = $state.raw<OpenSheet | undefined>(sheetIn(location.hash))
+const start: OpenPlace = { place: 'bench', detail: '' }
+
+/** Which place is open, kept in the address so that back and forward work. */
+export class Route {
+  place = $state<PlaceId>(start.place)
+  detail = $state(start.detail)
+  sheet = $state.raw<OpenSheet>()
+  /** The last that led somewhere. */
+  #address = ''
+
+  constructor() {
+    this.follow()
+  }
 
   /** What the sheet was asked for besides its kind: which water, which day. */
   params = $derived.by((): SheetParams => this.sheet?.params ?? {})
@@ -50,8 +62,7 @@ class Route {
   /** Shows a sheet to print. */
   print(id: SheetId, params: SheetParams = {}): void {
     this.sheet = { id, params }
-    const query = new URLSearchParams(params).toString()
-    history.pushState(null, '', query ? `#print/${id}?${query}` : `#print/${id}`)
+    this.#goTo(addressOf(this.sheet))
   }
 
   /** Puts the place back that was open before a sheet. */
@@ -63,23 +74,33 @@ class Route {
     this.sheet = undefined
     this.place = place
     this.detail = detail
-    const hash = detail ? `#/${place}/${encodeURIComponent(detail)}` : `#/${place}`
-    if (location.hash !== hash) history.pushState(null, '', hash)
+    this.#goTo(detail ? `#/${place}/${encodeURIComponent(detail)}` : `#/${place}`)
     if (isRemembered(place)) void settings.set({ place })
   }
 
-  /** Takes the place from the address, after a step back or forward. */
+  /** Takes the place from the address, as after a step back; an address that leads nowhere gives way to the last. */
   follow(): void {
-    this.sheet = sheetIn(location.hash)
-    if (this.sheet) return
-    this.place = placeIn(location.hash) ?? 'bench'
-    this.detail = detailIn(location.hash)
+    const { hash, pathname, search } = location
+    const sheet = sheetIn(hash)
+    const open = hash === '' ? start : placeIn(hash)
+    if (sheet || open) {
+      this.#address = hash
+      this.sheet = sheet
+      if (open) [this.place, this.detail] = [open.place, open.detail]
+    } else history.replaceState(null, '', `${pathname}${search}${this.#address}`)
+  }
+
+  #goTo(hash: string): void {
+    this.#address = hash
+    if (location.hash !== hash) history.pushState(null, '', hash)
   }
 }
 
-function placeIn(hash: string): PlaceId | undefined {
-  const [, name] = hash.startsWith('#/') ? hash.split('/') : []
-  return placeIds.find((id) => id === name)
+function placeIn(hash: string): OpenPlace | undefined {
+  const [, name, detail = ''] = hash.startsWith('#/') ? hash.split('/') : []
+  const place = placeIds.find((id) => id === name)
+  const text = decoded(detail)
+  return place && text !== undefined ? { place, detail: text } : undefined
 }
 
 function sheetIn(hash: string): OpenSheet | undefined {
@@ -88,8 +109,18 @@ function sheetIn(hash: string): OpenSheet | undefined {
   return id && { id, params: Object.fromEntries(new URLSearchParams(query ?? '')) }
 }
 
-function detailIn(hash: string): string {
-  return hash.startsWith('#/') ? decodeURIComponent(hash.split('/')[2] ?? '') : ''
+function addressOf({ id, params }: OpenSheet): string {
+  const query = new URLSearchParams(params).toString()
+  return query ? `#print/${id}?${query}` : `#print/${id}`
+}
+
+/** Undefined where it is no text, as a `%` typed by hand. */
+function decoded(part: string): string | undefined {
+  try {
+    return decodeURIComponent(part)
+  } catch {
+    return undefined
+  }
 }
 
 function isRemembered(place: PlaceId): place is Remembered {
