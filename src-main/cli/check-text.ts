@@ -1,27 +1,14 @@
-import type { Check, Finding, Verdict, VerdictName, VerdictState } from '@shared/schema/check'
+import type { Check, Finding, Verdict } from '@shared/schema/check'
 import { verdictNames } from '@shared/schema/check'
 import { formatMargin, type UnitSystem } from '@shared/units/display'
-
-const names: Record<VerdictName, string> = {
-  legal: 'Legal',
-  holdsBottom: 'Holds bottom',
-  floatShows: 'Float shows',
-  lifts: 'Lifts',
-  fishes: 'Fishes',
-  stows: 'Stows',
-}
-
-const words: Record<VerdictState, string> = {
-  holds: 'holds',
-  close: 'close',
-  fails: 'fails',
-  'cannot-tell': 'cannot tell',
-}
+import { sayState, verdictWords } from '@shared/verdicts/verdict-words'
 
 /** A check as text for a person: a line a verdict, and under it each finding that does not simply hold. */
 export function checkText(potName: string, check: Check, units: UnitSystem): string {
-  const verdicts = verdictNames.flatMap((name) => verdictLines(names[name], check.verdicts[name], units))
-  return [`${potName}: ${words[check.overall]}`, '', ...verdicts, '', caution, ''].join('\n')
+  const verdicts = verdictNames.flatMap((name) =>
+    verdictLines(verdictWords[name].name, check.verdicts[name], units),
+  )
+  return [`${potName}: ${sayState(check.overall)}`, '', ...verdicts, '', caution, ''].join('\n')
 }
 
 const caution =
@@ -29,7 +16,10 @@ const caution =
 
 function verdictLines(name: string, { state, findings }: Verdict, units: UnitSystem): string[] {
   const open = findings.filter((finding) => finding.state !== 'holds')
-  return [`${name.padEnd(14)}${words[state]}`, ...open.map((finding) => `  - ${findingLine(finding, units)}`)]
+  return [
+    `${name.padEnd(14)}${sayState(state)}`,
+    ...open.map((finding) => `  - ${findingLine(finding, units)}`),
+  ]
 }
 
 function findingLine(finding: Finding, units: UnitSystem): string {

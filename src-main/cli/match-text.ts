@@ -1,8 +1,8 @@
 import { ranked, type MatchCell } from '@shared/match/match'
-import type { VerdictState } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
 import { formatMargin, formatQuantity, type UnitSystem } from '@shared/units/display'
+import { sayState } from '@shared/verdicts/verdict-words'
 
 /** The ranking at each water: how much of the tide a pot works, its margin, the ring it lacks, and why. */
 export function matchText(
@@ -15,7 +15,7 @@ export function matchText(
   const lines = waters.flatMap(({ id, name }) => [
     name,
     ...ranked(cells.filter(({ waterId }) => waterId === id)).flatMap((cell) => [
-      `  ${stateNames[cell.overall].padEnd(11)}  ${names.get(cell.potId) ?? cell.potId}: ${figures(cell, units)}`,
+      `  ${sayState(cell.overall).padEnd(11)}  ${names.get(cell.potId) ?? cell.potId}: ${figures(cell, units)}`,
       `               ${cell.reason}`,
     ]),
     '',
@@ -26,20 +26,13 @@ export function matchText(
 const caution =
   'Shares, margins and masses are reckoned with the cautious coefficients; sentences give what is likely. Local rules and licensed practice decide.'
 
-const stateNames: Record<VerdictState, string> = {
-  holds: 'holds',
-  close: 'close',
-  fails: 'fails',
-  'cannot-tell': 'cannot tell',
-}
-
 function figures(cell: MatchCell, units: UnitSystem): string {
   const { bothShare, marginMps, ringMassNeededKg, states } = cell
   return [
     bothShare === undefined ? '' : `holds and shows ${percent(bothShare)} of the time`,
     marginMps === undefined ? '' : `margin ${formatMargin(marginMps, 'm/s', units)}`,
     ringText(ringMassNeededKg, units),
-    `legal: ${stateNames[states.legal]}`,
+    `legal: ${sayState(states.legal)}`,
   ]
     .filter(Boolean)
     .join(', ')

@@ -1,22 +1,6 @@
-import type { Confidence, Standing, VerdictName, VerdictState } from '@shared/schema/check'
+import type { Confidence, Standing } from '@shared/schema/check'
 
 /** Words of the controls and of whatever every place shares. A place keeps its own words beside it. */
-
-export const stateWords: Record<VerdictState, string> = {
-  holds: 'Holds',
-  close: 'Close',
-  fails: 'Fails',
-  'cannot-tell': 'Cannot tell',
-}
-
-export const verdictWords: Record<VerdictName, { name: string; question: string }> = {
-  legal: { name: 'Legal', question: 'Meets every rule found for this place and day' },
-  holdsBottom: { name: 'Holds bottom', question: 'Stays where it is dropped when the tide runs' },
-  floatShows: { name: 'Float shows', question: 'Floats above water at every stage of the tide' },
-  lifts: { name: 'Lifts', question: 'Can be hauled without hurting a back or a rope' },
-  fishes: { name: 'Fishes', question: 'Bait lasts, legal crabs get in, small ones get out' },
-  stows: { name: 'Stows', question: 'Fits the space and the load there is' },
-}
 
 export const standingWords: Record<Standing, string> = {
   law: 'Law',
@@ -33,7 +17,6 @@ export const confidenceWords: Record<Confidence, string> = {
   derived: 'Worked out from other facts',
 }
 
-/** What can be done with two versions of one document. */
 /** What to do about a damaged file that was set aside, where an earlier version was found. */
 export const asideWords = {
   'take-other': 'Put it back',
