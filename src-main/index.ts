@@ -50,7 +50,7 @@ else app.quit()
 
 async function start(): Promise<void> {
   const shown: { window?: OpenWindow } = {}
-  const waiting: string[] = documentsIn(process.argv)
+  const waiting: string[] = documentsIn(process.argv, process.cwd())
   const openFile = async (path: string) => {
     if (!shown.window) return void waiting.push(path)
     const notice = await openedNotice(path)
@@ -63,10 +63,10 @@ async function start(): Promise<void> {
     event.preventDefault()
     void openFile(path)
   })
-  app.on('second-instance', (_event, args) => {
+  app.on('second-instance', (_event, args, folder) => {
     shown.window?.window.restore()
     shown.window?.window.focus()
-    for (const path of documentsIn(args)) void openFile(path)
+    for (const path of documentsIn(args, folder)) void openFile(path)
   })
   app.on('render-process-gone', (_event, _contents, details) =>
     noteCrash(home, now(), 'The window stopped.', details),

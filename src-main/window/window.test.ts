@@ -139,8 +139,20 @@ describe('the menu', () => {
 describe('what the program is started with', () => {
   test('documents among the arguments', () => {
     expect(
-      documentsIn(['potwright', '--data', '/x', '/a/b.pot.json', 'c.WATER.JSON', 'd.json', '--e.pot.json']),
-    ).toEqual(['/a/b.pot.json', 'c.WATER.JSON'])
+      documentsIn(
+        ['potwright', '--data', '/x', '/a/b.pot.json', 'c.WATER.JSON', 'd.json', '--e.pot.json'],
+        '/boat',
+      ),
+    ).toEqual(['/a/b.pot.json', '/boat/c.WATER.JSON'])
+  })
+
+  test('a desktop hands documents over by their address', () => {
+    const addresses = [
+      'file:///a/my%20%232.pot.json',
+      'file://elsewhere/a.pot.json',
+      'file:///a%2Fb.pot.json',
+    ]
+    expect(documentsIn(['potwright', ...addresses], '/boat')).toEqual(['/a/my #2.pot.json'])
   })
 
   test.each([
