@@ -1,5 +1,7 @@
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
+import { formatNominal } from '@shared/units/display'
+import { plainLocale, type ReaderLocale } from '@shared/units/locale'
 import { tieAllowanceM, type BillLine } from './bill-line'
 import { fittings, tackle } from './bill-tackle'
 import { footLengthM, frameMembers } from './frame-members'
@@ -27,30 +29,35 @@ const lacingFactor = 3
  * Bar: piece length × count. Netting: hung area of the panels, stretched area = hung/(E₁ E₂); twine from two bars
  * a mesh. Wrap: rope laid turn on turn, π (d + t) for every t of bar. Lacing: three times the seams.
  *
+ * @param locale how the lines write sizes; metric with a full stop unless said
  * @returns lines in the order of the design; masses [kg] where the tables know the material
  * @source the parts' own geometry; allowances are judgement
  */
-export function billOfMaterials(pot: Pot, materials: Materials): BillLine[] {
+export function billOfMaterials(
+  pot: Pot,
+  materials: Materials,
+  locale: ReaderLocale = plainLocale,
+): BillLine[] {
   const shape = shapeOf(pot.body)
   const lines = [
-    ...barLines(pot, materials, shape),
+    ...barLines(pot, materials, shape, locale),
     ...ballastLines(pot),
-    ...nettingLines(pot, materials, shape),
-    ...wrapLines(pot, shape),
-    ...fittings(pot, materials, shape),
-    ...tackle(pot, materials),
+    ...nettingLines(pot, materials, shape, locale),
+    ...wrapLines(pot, shape, locale),
+    ...fittings(pot, materials, shape, locale),
+    ...tackle(pot, materials, locale),
   ]
   return lines.map((line) => priced(line, materials))
 }
 
-function barLines(pot: Pot, materials: Materials, shape: PotShape): BillLine[] {
+function barLines(pot: Pot, materials: Materials, shape: PotShape, locale: ReaderLocale): BillLine[] {
   const lines = frameMembers(pot, shape).map((member): BillLine => {
     const quantity = member.pieceLengthM * member.count
     const diameterMm = Math.round(member.diameterM * 1e5) / 100
     const perM = barMassPerM(materials, member.material, diameterMm)
     return {
       part: member.role,
-      what: `${roleWords[member.role]}, ${nameOf(materials, member.material)} ${diameterMm} mm`,
+      what: `${roleWords[member.role]}, ${nameOf(materials, member.material)} ${formatNominal(diameterMm, locale)}`,
       quantity,
       unit: 'm',
       ...(perM === undefined ? {} : { massKg: perM * quantity }),
@@ -79,7 +86,7 @@ const ballastLines = (pot: Pot): BillLine[] =>
     materialId: piece.material,
   }))
 
-function nettingLines(pot: Pot, materials: Materials, shape: PotShape): BillLine[] {
+function nettingLines(pot: Pot, materials: Materials, shape: PotShape, locale: ReaderLocale): BillLine[] {
   const netting = pot.netting
   if (!netting) return []
   const form = meshForm(netting)
@@ -92,7 +99,7 @@ function nettingLines(pot: Pot, materials: Materials, shape: PotShape): BillLine
   return [
     {
       part: 'netting',
-      what: `Netting ${netting.material} ${netting.twineDiameterMm} mm, bar ${netting.barLengthMm} mm, ${form.square ? 'as laid' : 'stretched'}`,
+      what: `Netting ${netting.material} ${formatNominal(netting.twineDiameterMm, locale)}, bar ${formatNominal(netting.barLengthMm, locale)}, ${form.square ? 'as laid' : 'stretched'}`,
       quantity: sheet,
       unit: 'm2',
       ...weighed,
@@ -121,20 +128,20 @@ const seams = (pot: Pot, shape: PotShape) =>
     .reduce((sum, member) => sum + member.pieceLengthM * member.count, 0)
 
 /** Wrap rope or hose over the bars that the design protects. */
-function wrapLines(pot: Pot, shape: PotShape): BillLine[] {
+function wrapLines(pot: Pot, shape: PotShape, locale: ReaderLocale): BillLine[] {
   const kind = pot.chafe?.kind
   return frameMembers(pot, shape)
     .filter((member) => member.wrapM > 0)
     .map((member) => {
       const bar = member.pieceLengthM * member.count
       const hose = kind === 'hose'
-      const inner = Math.round(member.diameterM * 1000)
-      const thick = Math.round(member.wrapM * 1000)
+      const inner = formatNominal(Math.round(member.diameterM * 1000), locale)
+      const thick = formatNominal(Math.round(member.wrapM * 1000), locale)
       return {
         part: 'chafe',
         what: hose
-          ? `Hose over the ${member.role}, ${inner} mm inside, ${thick} mm wall`
-          : `Wrap of ${thick} mm rope on the ${member.role}`,
+          ? `Hose over the ${member.role}, ${inner} inside, ${thick} wall`
+          : `Wrap of ${thick} rope on the ${member.role}`,
         quantity: hose ? bar : wrapLength(bar, member.diameterM, member.wrapM) + tieAllowanceM,
         unit: 'm',
         materialId: hose ? 'pvc' : 'pp',

@@ -1,6 +1,8 @@
 import type { PartName } from '@shared/schema/check'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
+import { formatNominal, formatQuantity } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import { tieAllowanceM, type BillLine } from './bill-line'
 import { baitHolderRow, cordMassPerM, ropeProperties } from './materials/lookup'
 import { reachAt, type PotShape } from './shape'
@@ -8,7 +10,7 @@ import { reachAt, type PotShape } from './shape'
 const hooksPerDoor = 2
 
 /** Flaps, hooks, gaps, bait holder, release cord and bridle. */
-export function fittings(pot: Pot, materials: Materials, shape: PotShape): BillLine[] {
+export function fittings(pot: Pot, materials: Materials, shape: PotShape, locale: ReaderLocale): BillLine[] {
   const lines: BillLine[] = []
   const piece = (part: PartName, what: string, quantity: number, materialId: string) =>
     lines.push({ part, what, quantity, unit: 'piece', materialId })
@@ -20,8 +22,8 @@ export function fittings(pot: Pot, materials: Materials, shape: PotShape): BillL
     piece(
       'escape-gaps',
       gap.shape === 'circle'
-        ? `Escape ring ${gap.diameterMm} mm`
-        : `Escape gap ${gap.widthMm} × ${gap.heightMm} mm`,
+        ? `Escape ring ${formatNominal(gap.diameterMm, locale)}`
+        : `Escape gap ${formatNominal(gap.widthMm, locale)} × ${formatNominal(gap.heightMm, locale)}`,
       gap.count,
       'escape-gap',
     )
@@ -33,7 +35,7 @@ export function fittings(pot: Pot, materials: Materials, shape: PotShape): BillL
     const perM = cordMassPerM(materials, release)
     lines.push({
       part: 'release',
-      what: `Release cord${release.material ? `, ${release.material}` : ''}${release.diameterMm ? ` ${release.diameterMm} mm` : ''}`,
+      what: `Release cord${release.material ? `, ${release.material}` : ''}${release.diameterMm ? ` ${formatNominal(release.diameterMm, locale)}` : ''}`,
       quantity,
       unit: 'm',
       ...(perM === undefined ? {} : { massKg: perM * quantity }),
@@ -52,13 +54,13 @@ export function fittings(pot: Pot, materials: Materials, shape: PotShape): BillL
 }
 
 /** Rope, its weights, and the float. */
-export function tackle(pot: Pot, materials: Materials): BillLine[] {
+export function tackle(pot: Pot, materials: Materials, locale: ReaderLocale): BillLine[] {
   const lines: BillLine[] = []
   if (pot.rope) {
     const rope = ropeProperties(materials, pot.rope)
     lines.push({
       part: 'rope',
-      what: `Rope ${pot.rope.material} ${pot.rope.diameterMm} mm, ${pot.rope.construction}`,
+      what: `Rope ${pot.rope.material} ${formatNominal(pot.rope.diameterMm, locale)}, ${pot.rope.construction}`,
       quantity: pot.rope.lengthM,
       unit: 'm',
       ...(rope ? { massKg: rope.massKgPerM * pot.rope.lengthM } : {}),
@@ -67,7 +69,7 @@ export function tackle(pot: Pot, materials: Materials): BillLine[] {
     for (const weight of pot.rope.weights ?? [])
       lines.push({
         part: 'rope',
-        what: `Line weight, ${weight.belowFloatM} m below the float`,
+        what: `Line weight, ${formatQuantity(weight.belowFloatM, 'm', locale)} below the float`,
         quantity: weight.massKg,
         unit: 'kg',
         massKg: weight.massKg,
@@ -80,8 +82,8 @@ export function tackle(pot: Pot, materials: Materials): BillLine[] {
       part: 'float',
       what:
         float.shape === 'sphere'
-          ? `Ball float ${float.diameterMm} mm`
-          : `${float.shape === 'bullet' ? 'Bullet' : 'Cylinder'} float ${float.diameterMm} × ${float.lengthMm} mm`,
+          ? `Ball float ${formatNominal(float.diameterMm, locale)}`
+          : `${float.shape === 'bullet' ? 'Bullet' : 'Cylinder'} float ${formatNominal(float.diameterMm, locale)} × ${formatNominal(float.lengthMm, locale)}`,
       quantity: 1,
       unit: 'piece',
       massKg: float.massKg,

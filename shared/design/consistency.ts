@@ -3,7 +3,8 @@ import { ropeWetWeight } from '@shared/physics/rope/weight'
 import { gravity, seaWaterDensity } from '@shared/physics/constants'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
-import { formatQuantity, type UnitSystem } from '@shared/units/display'
+import { formatQuantity } from '@shared/units/display'
+import { plainLocale, type ReaderLocale } from '@shared/units/locale'
 import { floatBodyOf } from './float-body-of'
 import { ropeProperties } from './materials/lookup'
 import { meshForm } from './netting-panels'
@@ -24,12 +25,16 @@ export interface DesignIssue {
  * What in a design contradicts itself, each with its field. Sizes are compared as written; nothing is changed.
  *
  * @param materials for the rope's weight against the float's buoyancy
- * @param units     of the sentences
+ * @param locale    of the sentences
  * @returns issues in the order of the design; empty when it is consistent
  */
-export function consistency(pot: Pot, materials: Materials, units: UnitSystem = 'metric'): DesignIssue[] {
+export function consistency(
+  pot: Pot,
+  materials: Materials,
+  locale: ReaderLocale = plainLocale,
+): DesignIssue[] {
   const shape = shapeOf(pot.body)
-  const say: Say = (value, unit) => formatQuantity(value, unit, units)
+  const say: Say = (value, unit) => formatQuantity(value, unit, locale)
   return [
     ...bodyIssues(pot),
     ...frameIssues(pot),
@@ -41,7 +46,7 @@ export function consistency(pot: Pot, materials: Materials, units: UnitSystem = 
   ]
 }
 
-/** A quantity in the reader's units. */
+/** A quantity as the reader reads it. */
 type Say = (value: number, unit: 'mm' | 'm' | 'N') => string
 
 const impossible = (path: string, message: string): DesignIssue => ({ path, message, kind: 'impossible' })

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { arbitraryPot } from '../../tests/fixtures/arbitrary-pot'
 import type { Pot } from '@shared/schema/pot'
+import type { UnitSystem } from '@shared/units/locale'
 import { billOfMaterials, wrapLength } from './bill-of-materials'
 import { consistency } from './consistency'
 import { cutList } from './cut-list'
@@ -139,9 +140,10 @@ describe('contradictions', () => {
       ...standard,
       entrances: [{ kind: 'funnel', widthMm: 1234.5678, heightMm: 130, bearingDeg: 0, sillMm: 30 }],
     }
-    const said = (units: 'metric' | 'imperial') => consistency(wide, builtInMaterials, units)[0]?.message
+    const said = (units: UnitSystem) =>
+      consistency(wide, builtInMaterials, { units, decimalMark: ',' })[0]?.message
     expect(said('metric')).toBe('This entrance is 1230 mm wide; the pot is 896 mm there.')
-    expect(said('imperial')).toBe('This entrance is 48.6 in wide; the pot is 35.3 in there.')
+    expect(said('imperial')).toBe('This entrance is 48,6 in wide; the pot is 35,3 in there.')
   })
   const entrance = { kind: 'funnel', widthMm: 300, heightMm: 130, bearingDeg: 0, sillMm: 30 } as const
   test.each<[string, Partial<Pot>]>([

@@ -1,4 +1,5 @@
 import type { Pot } from '@shared/schema/pot'
+import type { UnitSystem } from '@shared/units/locale'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { fishes, type FishesInput } from './fishes'
@@ -241,12 +242,12 @@ test('a box hauls by an edge between its entrances; a pot that hangs level, or o
 })
 
 test('sizes are said in the reader’s units', () => {
-  const said = (units: 'metric' | 'imperial') =>
-    fishes({ ...input, legalSizes: [dungeness], units })
+  const said = (units: UnitSystem) =>
+    fishes({ ...input, legalSizes: [dungeness], locale: { units, decimalMark: ',' } })
       .findings.map((finding) => finding.what)
       .join(' ')
   expect(said('metric')).toMatch(/crab of 159 mm walks in.* crabs of 146 mm \(140 to 150\)/)
-  expect(said('imperial')).toMatch(/crab of 6\.25 in walks in.* crabs of 5\.74 in \(5\.53 to 5\.91\)/)
+  expect(said('imperial')).toMatch(/crab of 6,25 in walks in.* crabs of 5,74 in \(5,53 to 5,91\)/)
   expect(said('imperial')).not.toMatch(/\bmm\b/)
 })
 

@@ -2,7 +2,7 @@ import type { Figure, Finding, Verdict } from '@shared/schema/check'
 import { worstState } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
-import type { UnitSystem } from '@shared/units/display'
+import { plainLocale, type ReaderLocale } from '@shared/units/locale'
 import { fishingAssumptions, type FishingAssumptions } from './assumptions'
 import { baitOutOfReach, baitOutlastsSoak } from './findings/bait'
 import { legalCrabFitsEntrance } from './findings/entrance'
@@ -19,8 +19,8 @@ export interface FishesInput {
   /** Whether it comes to rest base down, from where its weight and lift are. */
   readonly landsBaseDown?: boolean
   readonly assumptions?: FishingAssumptions
-  /** Units of the sentences; figures stay as they are. Metric unless said. */
-  readonly units?: UnitSystem
+  /** How the sentences write quantities; figures stay as they are. Metric with a full stop unless said. */
+  readonly locale?: ReaderLocale
 }
 
 /**
@@ -32,9 +32,9 @@ export interface FishesInput {
  *   measures only, never a number of crabs
  */
 export function fishes(input: FishesInput): Verdict {
-  const { pot, trip, assumptions: sheet = fishingAssumptions } = input
-  const enclosed = isOpenGear(pot) ? [] : enclosedFindings(input, sheet)
-  const findings = [baitOutlastsSoak(pot, trip, sheet), ...enclosed, baseDown(input.landsBaseDown)]
+  const { pot, trip, assumptions: sheet = fishingAssumptions, locale = plainLocale } = input
+  const enclosed = isOpenGear(pot) ? [] : enclosedFindings(input, sheet, locale)
+  const findings = [baitOutlastsSoak(pot, trip, sheet, locale), ...enclosed, baseDown(input.landsBaseDown)]
   return {
     state: worstState(findings.map((finding) => finding.state)),
     findings,
@@ -44,16 +44,17 @@ export function fishes(input: FishesInput): Verdict {
 
 /** What can be asked only of gear that shuts crabs in. */
 function enclosedFindings(
-  { pot, legalSizes, units = 'metric' }: FishesInput,
+  { pot, legalSizes }: FishesInput,
   sheet: FishingAssumptions,
+  locale: ReaderLocale,
 ): Finding[] {
   const perCrab = legalSizes?.length
     ? legalSizes.flatMap((legal) => [
-        legalCrabFitsEntrance(pot, legal, units),
-        ...gapFindings(pot, legal, sheet, units),
+        legalCrabFitsEntrance(pot, legal, locale),
+        ...gapFindings(pot, legal, sheet, locale),
       ])
     : [noLegalSize]
-  return [baitOutOfReach(pot, sheet), ...perCrab, haulPointClear(pot, sheet)]
+  return [baitOutOfReach(pot, sheet), ...perCrab, haulPointClear(pot, sheet, locale)]
 }
 
 const noLegalSize: Finding = {

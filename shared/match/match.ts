@@ -19,7 +19,7 @@ import { shareWithin } from './tide-index'
 /** What every cell of a match shares. */
 export interface MatchSetting extends Pick<
   FullCheckInput,
-  'materials' | 'coefficients' | 'fishingFigures' | 'trip' | 'units' | 'today'
+  'materials' | 'coefficients' | 'fishingFigures' | 'trip' | 'locale' | 'today'
 > {
   /** Rules that hold at a water; undefined where there are none. */
   readonly packFor: (water: Water) => RulePack | undefined

@@ -51,7 +51,7 @@ test('a pack is old a year and a day after it was checked', () => {
 test('one design against every region: legal at home, refused elsewhere with the rule named', () => {
   const golden = goldenCases.find((one) => one.region === 'US-WA' && one.fails.length === 0)
   if (!golden) throw new Error('no golden pot')
-  const regions = whereLegal([...packs.values()], golden.pot, golden.trip, '2026-12-05')
+  const regions = whereLegal([...packs.values()], { pot: golden.pot, trip: golden.trip, now: '2026-12-05' })
   expect(regions).toHaveLength(packs.size)
   const state = (region: string) => regions.find((one) => one.region === region)
   expect(state('US-WA')?.state).toBe('holds')

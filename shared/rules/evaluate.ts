@@ -28,7 +28,7 @@ export function evaluate(check: Check, facts: Facts): Outcome {
     case 'max':
     case 'min':
       return onReading(check.quantity, facts, (value) =>
-        compareNumber(check.op, check.quantity, Number(value), check.value, check.unit),
+        compareNumber(check, Number(value), facts.decimalMark),
       )
     case 'is':
       return onReading(check.quantity, facts, (value) =>

@@ -2,6 +2,7 @@ import type { Entrance, EscapeGap, Pot } from '@shared/schema/pot'
 import type { ItemKind } from '@shared/schema/rule-quantities'
 import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
+import type { DecimalMark } from '@shared/units/locale'
 
 export type RopeWeight = { readonly massKg: number; readonly belowFloatM: number }
 
@@ -15,6 +16,8 @@ export interface Facts {
   readonly entrance?: Entrance
   readonly gap?: EscapeGap
   readonly weight?: RopeWeight
+  /** Of the sentences; a full stop unless said. What a rule says stands as its source has it. */
+  readonly decimalMark?: DecimalMark
 }
 
 export interface LegalCase {
@@ -23,15 +26,17 @@ export interface LegalCase {
   readonly water?: Water | undefined
   /** Today, as a date or a time stamp: for rules that started in the past where the trip has no date. */
   readonly now?: string | undefined
+  readonly decimalMark?: DecimalMark | undefined
 }
 
 /** The facts of a case; the day of today's time stamp. */
-export function factsOf({ pot, trip, water, now }: LegalCase): Facts {
+export function factsOf({ pot, trip, water, now, decimalMark }: LegalCase): Facts {
   return {
     pot,
     ...(trip ? { trip } : {}),
     ...(water ? { water } : {}),
     ...(now ? { today: now.slice(0, 10) } : {}),
+    ...(decimalMark ? { decimalMark } : {}),
   }
 }
 

@@ -57,7 +57,9 @@ export function withFigure(check: Check, path: string, value: number): Check | u
  */
 export function reworded(says: string, figure: Figure, value: number): string {
   if (value === figure.value) return says
-  const [before, after] = [printedFigure(figure.value, figure.unit), printedFigure(value, figure.unit)]
+  // A rule's own words keep the full stop, whoever reads them.
+  const asPrinted = (one: number) => printedFigure(one, figure.unit, '.')
+  const [before, after] = [asPrinted(figure.value), asPrinted(value)]
   const at = new RegExp(`(?<![\\d./]|\\d )${before.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')}(?![\\d/])`)
   return at.test(says) ? says.replace(at, after) : `${says} Checked: ${after}.`
 }

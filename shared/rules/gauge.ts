@@ -2,7 +2,8 @@ import { firstDay, lastDay } from '@shared/schema/rule-fields'
 import type { RulePack, RuleSource } from '@shared/schema/rule-pack'
 import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
 import type { Trip } from '@shared/schema/trip'
-import { toBase, type RuleUnitName } from '@shared/schema/rule-units'
+import { toBase } from '@shared/schema/rule-units'
+import type { DecimalMark } from '@shared/units/locale'
 import { inSeason } from './calendar'
 import { printedLimit } from './printed'
 
@@ -61,15 +62,17 @@ const MEASURE_AGAIN_MM = 1
 /**
  * Whether a crab of a measured size may be kept.
  *
- * @param entry      the species and its limits here and now
- * @param measuredMm size, measured the way the entry says [mm], > 0
- * @param crab       its sex, and whether it carries eggs or has a soft shell, where that is known
+ * @param entry       the species and its limits here and now
+ * @param measuredMm  size, measured the way the entry says [mm], > 0
+ * @param crab        its sex, and whether it carries eggs or has a soft shell, where that is known
+ * @param decimalMark of the sentence
  * @returns keep, return, measure again (within 1 mm of a limit), or what is not known
  */
 export function gaugeVerdict(
   entry: GaugeEntry,
   measuredMm: number,
   crab: { readonly sex?: Sex; readonly eggBearing?: boolean; readonly softShell?: boolean } = {},
+  decimalMark: DecimalMark = '.',
 ): GaugeVerdict {
   const { keep } = entry.species
   if (crab.eggBearing && keep.eggBearing === 'no')
@@ -81,7 +84,7 @@ export function gaugeVerdict(
   const sexes: readonly Sex[] = crab.sex ? [crab.sex] : ['male', 'female']
   const mayKeep = sexes.filter((sex) => keep[sex] !== 'no')
   if (mayKeep.length === 0) return { state: 'return', says: 'None is kept here: put it back.' }
-  const bySize = mayKeep.map((sex) => sizeVerdict(entry.sizes, measuredMm, sex))
+  const bySize = mayKeep.map((sex) => sizeVerdict(entry.sizes, measuredMm, sex, decimalMark))
   const [first] = bySize
   if (!first || bySize.some((one) => one.state !== first.state))
     return { state: 'cannot-tell', says: 'The limit differs by sex: tell male from female first.' }
@@ -117,17 +120,32 @@ function eggsOpen(
   return { state: 'cannot-tell', says: 'No rule on crabs with eggs was found: put it back to be safe.' }
 }
 
-function sizeVerdict(sizes: readonly SizeLimit[], measuredMm: number, sex: Sex): GaugeVerdict {
+function sizeVerdict(
+  sizes: readonly SizeLimit[],
+  measuredMm: number,
+  sex: Sex,
+  decimalMark: DecimalMark,
+): GaugeVerdict {
   const limits = sizes.filter((size) => size.sex === undefined || size.sex === sex)
   if (limits.length === 0)
     return { state: 'cannot-tell', says: 'No size limit was found. That does not mean there is none.' }
   const bounds = limits.flatMap(({ min, max, unit }) => [
     ...(min === undefined
       ? []
-      : [{ over: measuredMm - toBase(min, unit), says: `smaller than ${printed(min, unit)}` }]),
+      : [
+          {
+            over: measuredMm - toBase(min, unit),
+            says: `smaller than ${printedLimit(min, unit, decimalMark)}`,
+          },
+        ]),
     ...(max === undefined
       ? []
-      : [{ over: toBase(max, unit) - measuredMm, says: `larger than ${printed(max, unit)}` }]),
+      : [
+          {
+            over: toBase(max, unit) - measuredMm,
+            says: `larger than ${printedLimit(max, unit, decimalMark)}`,
+          },
+        ]),
   ])
   const near = bounds.find((bound) => Math.abs(bound.over) <= MEASURE_AGAIN_MM)
   const broken = bounds.find((bound) => bound.over < -MEASURE_AGAIN_MM)
@@ -139,5 +157,3 @@ function sizeVerdict(sizes: readonly SizeLimit[], measuredMm: number, sex: Sex):
     }
   return { state: 'keep', says: 'The size is right.' }
 }
-
-const printed = (value: number, unit: RuleUnitName) => printedLimit(value, unit)

@@ -207,8 +207,10 @@ test('a stricter limit is never met where a looser one is not', () => {
   fc.assert(
     fc.property(figure, figure, figure, (actual, a, b) => {
       const [low, high] = [Math.min(a, b), Math.max(a, b)]
-      const most = (value: number) => compareNumber('max', 'body.height', actual, value, 'mm').state
-      const least = (value: number) => compareNumber('min', 'body.height', actual, value, 'in').state
+      const held = (op: 'max' | 'min', value: number, unit: 'mm' | 'in') =>
+        compareNumber({ op, quantity: 'body.height', value, unit }, actual).state
+      const most = (value: number) => held('max', value, 'mm')
+      const least = (value: number) => held('min', value, 'in')
       if (most(high) === 'fails') expect(most(low)).toBe('fails')
       if (least(low) === 'fails') expect(least(high)).toBe('fails')
     }),

@@ -1,8 +1,12 @@
-import { ruleQuantities, type QuantityName } from '@shared/schema/rule-quantities'
+import type { Check } from '@shared/schema/rule-check'
+import { ruleQuantities } from '@shared/schema/rule-quantities'
 import { baseUnits, ruleUnits, type RuleUnitName } from '@shared/schema/rule-units'
+import type { DecimalMark } from '@shared/units/locale'
 import type { Outcome } from './outcome'
 import { printedDifference, printedValue } from './printed'
 import { quantityWords } from './words'
+
+type NumberCheck = Extract<Check, { op: 'max' | 'min' }>
 
 // A limit printed in inches, feet or yards has no finer meaning than a tenth of a millimetre.
 const STEP_MM = 0.1
@@ -31,26 +35,22 @@ function limitInBase(value: number, unit: RuleUnitName, op: 'max' | 'min'): numb
  *
  * margin = limit − value for a most, value − limit for a least; met where it is not negative.
  *
- * @param op       `max` or `min`
- * @param quantity what was read
- * @param actual   value in the base unit of its kind
- * @param value    limit as printed
- * @param unit     unit as printed
+ * @param check       `max` or `min`, what was read, and the limit as printed
+ * @param actual      value in the base unit of its kind
+ * @param decimalMark of the sentence
  * @returns whether it holds, with both figures, the margin and the sentence
  */
 export function compareNumber(
-  op: 'max' | 'min',
-  quantity: QuantityName,
+  { op, quantity, value, unit }: NumberCheck,
   actual: number,
-  value: number,
-  unit: RuleUnitName,
+  decimalMark: DecimalMark = '.',
 ): Outcome {
   const limit = limitInBase(value, unit, op)
   const margin = op === 'max' ? limit - actual : actual - limit
   // A millionth covers what floating point leaves of an exact match.
   const state = margin >= -1e-6 * Math.max(1, limit) ? 'holds' : 'fails'
   const words = quantityWords[quantity]
-  const isAt = `${words.label} is ${printedValue(actual, unit)}`
+  const isAt = `${words.label} is ${printedValue(actual, unit, decimalMark)}`
   const fix = (op === 'max' ? words.less : words.more) ?? ''
   const isCount = ruleUnits[unit].kind === 'count'
   const direction = op === 'max' ? (isCount ? 'too many' : 'too much') : isCount ? 'too few' : 'too little'
@@ -59,7 +59,7 @@ export function compareNumber(
     says:
       state === 'holds'
         ? `${isAt}.`
-        : `${isAt}, ${printedDifference(-margin, unit)} ${direction}. ${fix}`.trim(),
+        : `${isAt}, ${printedDifference(-margin, unit, decimalMark)} ${direction}. ${fix}`.trim(),
     part: ruleQuantities[quantity].part,
     actual: tidy(actual),
     limit: tidy(limit),

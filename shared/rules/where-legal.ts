@@ -1,7 +1,7 @@
 import type { Finding, VerdictState } from '@shared/schema/check'
-import type { Pot } from '@shared/schema/pot'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { Trip } from '@shared/schema/trip'
+import type { LegalCase } from './facts'
 import { judge } from './judge'
 
 export interface RegionVerdict {
@@ -20,19 +20,13 @@ const rank: Record<VerdictState, number> = { holds: 0, close: 1, 'cannot-tell': 
  * The trip's own zone is kept only in the region that has it: a zone of one region means nothing in another.
  *
  * @param packs regions to hold it against
- * @param pot   the design
- * @param trip  the trip, where there is one
- * @param now   today
+ * @param legal the design, the trip where there is one, and today
  */
-export function whereLegal(
-  packs: readonly RulePack[],
-  pot: Pot,
-  trip: Trip | undefined,
-  now?: string,
-): RegionVerdict[] {
+export function whereLegal(packs: readonly RulePack[], legal: Omit<LegalCase, 'water'>): RegionVerdict[] {
+  const { trip } = legal
   return packs
     .map((pack) => {
-      const { state, findings } = judge(pack, { pot, trip: trip && within(pack, trip), now })
+      const { state, findings } = judge(pack, { ...legal, trip: trip && within(pack, trip) })
       const reasons = findings.filter((finding) => finding.state !== 'holds')
       return { region: pack.region, name: pack.name, state, reasons }
     })

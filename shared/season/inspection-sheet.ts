@@ -12,8 +12,6 @@ export interface InspectionSheet {
 
 interface SheetLine extends InspectionPoints {
   readonly part: string
-  /** Material and size as installed. */
-  readonly installed: string
   readonly lastInspected?: string
   readonly report: PartReport
 }
@@ -34,16 +32,9 @@ export function inspectionSheets(reports: readonly PartReport[]): InspectionShee
 function sheetLine(report: PartReport): SheetLine {
   const { part, inspections } = report.part
   const last = inspections.at(-1)
-  const size = [
-    part.material,
-    part.diameterMm === undefined ? undefined : `${part.diameterMm} mm`,
-    part.lengthM === undefined ? undefined : `${part.lengthM} m`,
-    part.barLengthMm === undefined ? undefined : `${part.barLengthMm} mm mesh`,
-  ].filter((word) => word !== undefined)
   return {
     ...inspectionPoints[part.kind],
     part: part.id,
-    installed: size.join(', '),
     ...(last ? { lastInspected: last.on.slice(0, 10) } : {}),
     report,
   }

@@ -1,6 +1,7 @@
 import { partUseAt } from '@shared/journal/exposure'
 import type { LockerState, PartState, PotState } from '@shared/journal/locker-state'
 import { wetDaysAt } from '@shared/journal/passage'
+import type { DecimalMark } from '@shared/units/locale'
 import { sunAt, type WearAssumptions } from '@shared/wear/assumptions'
 import { foulingFactor } from '@shared/wear/fouling'
 import type { LifeContext, MendAt, PartLife } from '@shared/wear/judgement'
@@ -20,6 +21,8 @@ export interface LockerContext {
   readonly aheadMonths: number
   /** What designs and places say; usual figures are taken for what they leave out. */
   readonly around?: Surroundings
+  /** Of the sentences; a full stop unless said. */
+  readonly decimalMark?: DecimalMark
 }
 
 /** A fitted part with what it has been through and how it stands. */
@@ -55,7 +58,11 @@ export function lockerLives(state: LockerState, context: LockerContext): PartRep
         const belief = ownBelief(part, record, place.sheet)
         const needs = needsOf(part, pot, context.around)
         const own = { belief, ownFailures: record?.failed.length ?? 0 }
-        const life = partLife(use, { ...place, ...needs, ...own, aheadMonths: context.aheadMonths })
+        const { aheadMonths, decimalMark } = context
+        const life = partLife(use, {
+          ...{ ...place, ...needs, ...own, aheadMonths },
+          ...(decimalMark ? { decimalMark } : {}),
+        })
         return [{ part, pot, use: use.now, life, belief, ...(needs.mendAt ? { mendAt: needs.mendAt } : {}) }]
       })
     })

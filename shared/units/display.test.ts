@@ -9,8 +9,11 @@ import {
   fromDisplay,
   significant,
   toDisplay,
-  unitSystems,
 } from './display'
+import { unitSystems, type ReaderLocale } from './locale'
+
+const metric: ReaderLocale = { units: 'metric', decimalMark: '.' }
+const imperial: ReaderLocale = { units: 'imperial', decimalMark: '.' }
 
 // NIST SP 811 (2008), appendix B.8: exact factors.
 test.each([
@@ -41,7 +44,7 @@ test('a value goes to display and back unchanged', () => {
 
 test('an unknown unit is shown as it stands', () => {
   expect(displayUnit('pots', 'imperial')).toEqual({ symbol: 'pots', factor: 1, offset: 0, decimals: 2 })
-  expect(formatQuantity(4, 'pots', 'imperial')).toBe('4 pots')
+  expect(formatQuantity(4, 'pots', imperial)).toBe('4 pots')
 })
 
 describe('reading', () => {
@@ -55,46 +58,46 @@ describe('reading', () => {
     [Number.NaN, '–'],
     [Infinity, '–'],
   ])('%d keeps three figures: %s', (value, text) => {
-    expect(significant(value)).toBe(text)
+    expect(significant(value, '.')).toBe(text)
   })
 
   test('small lengths and masses are read in a smaller unit', () => {
-    expect(formatQuantity(0.0043, 'm', 'metric')).toBe('4.3 mm')
-    expect(formatQuantity(0.0043, 'm', 'imperial')).toBe('0.169 in')
-    expect(formatMargin(-0.05, 'kg', 'metric')).toBe('−50 g')
-    expect(formatQuantity(0, 'm', 'metric')).toBe('0 m')
+    expect(formatQuantity(0.0043, 'm', metric)).toBe('4.3 mm')
+    expect(formatQuantity(0.0043, 'm', imperial)).toBe('0.169 in')
+    expect(formatMargin(-0.05, 'kg', metric)).toBe('−50 g')
+    expect(formatQuantity(0, 'm', metric)).toBe('0 m')
   })
 
   test('quantities carry their unit', () => {
-    expect(formatQuantity(108, 'mm', 'metric')).toBe('108 mm')
-    expect(formatQuantity(108, 'mm', 'imperial')).toBe('4.25 in')
-    expect(formatQuantity(90, 'deg', 'metric')).toBe('90°')
-    expect(formatQuantity(1.25, '1', 'metric')).toBe('1.25')
+    expect(formatQuantity(108, 'mm', metric)).toBe('108 mm')
+    expect(formatQuantity(108, 'mm', imperial)).toBe('4.25 in')
+    expect(formatQuantity(90, 'deg', metric)).toBe('90°')
+    expect(formatQuantity(1.25, '1', metric)).toBe('1.25')
   })
 
   test('a margin is always signed, and a difference of temperature has no offset', () => {
-    expect(formatMargin(1.6, 'kg', 'metric')).toBe('+1.6 kg')
-    expect(formatMargin(-0.8, 'mm', 'metric')).toBe('−0.8 mm')
-    expect(formatMargin(0, 'mm', 'metric')).toBe('0 mm')
-    expect(formatMargin(0.0127, 'm/s', 'metric')).toBe('+0.01 m/s')
-    expect(formatMargin(-0.001, 'm/s', 'metric')).toBe('0 m/s')
-    expect(formatMargin(10, '°C', 'imperial')).toBe('+18 °F')
+    expect(formatMargin(1.6, 'kg', metric)).toBe('+1.6 kg')
+    expect(formatMargin(-0.8, 'mm', metric)).toBe('−0.8 mm')
+    expect(formatMargin(0, 'mm', metric)).toBe('0 mm')
+    expect(formatMargin(0.0127, 'm/s', metric)).toBe('+0.01 m/s')
+    expect(formatMargin(-0.001, 'm/s', metric)).toBe('0 m/s')
+    expect(formatMargin(10, '°C', imperial)).toBe('+18 °F')
   })
 
   test('a wide spread keeps two figures and names the likely value', () => {
-    expect(formatSpread({ low: 0.61, mid: 0.904, high: 1.32 }, 'm/s', 'metric')).toBe(
+    expect(formatSpread({ low: 0.61, mid: 0.904, high: 1.32 }, 'm/s', metric)).toBe(
       '0.61-1.3 m/s, likely 0.9',
     )
-    expect(formatSpread({ low: 1.32, mid: 0.904, high: 0.61 }, 'm/s', 'metric')).toBe(
+    expect(formatSpread({ low: 1.32, mid: 0.904, high: 0.61 }, 'm/s', metric)).toBe(
       '0.61-1.3 m/s, likely 0.9',
     )
-    expect(formatSpread({ low: 101, mid: 103, high: 106 }, 'N', 'metric')).toBe('101-106 N, likely 103')
-    expect(formatSpread({ low: 5, mid: 5, high: 5 }, 'N', 'metric')).toBe('5 N')
+    expect(formatSpread({ low: 101, mid: 103, high: 106 }, 'N', metric)).toBe('101-106 N, likely 103')
+    expect(formatSpread({ low: 5, mid: 5, high: 5 }, 'N', metric)).toBe('5 N')
   })
 
   test('a field holds digits alone, to the decimals of its unit', () => {
-    expect(fieldText(900, 'mm', 'metric')).toBe('900')
-    expect(fieldText(900, 'mm', 'imperial')).toBe('35.433')
-    expect(fieldText(0.1 + 0.2, 'm', 'metric')).toBe('0.3')
+    expect(fieldText(900, 'mm', metric)).toBe('900')
+    expect(fieldText(900, 'mm', imperial)).toBe('35.433')
+    expect(fieldText(0.1 + 0.2, 'm', metric)).toBe('0.3')
   })
 })

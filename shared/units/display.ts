@@ -1,10 +1,9 @@
+import { withMark, type DecimalMark, type ReaderLocale, type UnitSystem } from './locale'
+
 /*
  * The edge where stored units meet the reader's. A stored unit is the one in a field's name (`Mm`, `M`, `Kg`…);
  * findings and fields name it by its symbol.
  */
-
-export const unitSystems = ['metric', 'imperial'] as const
-export type UnitSystem = (typeof unitSystems)[number]
 
 /** How a stored unit is shown: shown = stored · factor + offset, in `symbol`, typed to `decimals` places. */
 export interface DisplayUnit {
@@ -101,11 +100,11 @@ function toDisplayDifference(value: number, unit: string, system: UnitSystem): n
  * A value as it stands in a field: rounded to the decimals of its unit, with no idle zeros.
  *
  * @param value stored value, finite
- * @returns digits alone, without the unit, with a full stop for the decimal
+ * @returns digits alone, without the unit, never grouped; `typedNumber` reads them back
  */
-export function fieldText(value: number, unit: string, system: UnitSystem): string {
-  const { decimals } = displayUnit(unit, system)
-  return String(Number(toDisplay(value, unit, system).toFixed(decimals)))
+export function fieldText(value: number, unit: string, { units, decimalMark }: ReaderLocale): string {
+  const { decimals } = displayUnit(unit, units)
+  return withMark(String(Number(toDisplay(value, unit, units).toFixed(decimals))), decimalMark)
 }
 
 /**
@@ -113,21 +112,29 @@ export function fieldText(value: number, unit: string, system: UnitSystem): stri
  *
  * Whole numbers above 999 keep their digits' places, rounded: 1234 reads as 1230.
  */
-export function significant(value: number, figures: 2 | 3 = 3): string {
+export function significant(value: number, decimalMark: DecimalMark, figures: 2 | 3 = 3): string {
   if (!Number.isFinite(value)) return '–'
   const rounded = Number(value.toPrecision(figures))
-  return Object.is(rounded, -0) ? '0' : plainDigits.format(rounded)
+  return Object.is(rounded, -0) ? '0' : withMark(plainDigits.format(rounded), decimalMark)
 }
 
 // Made once: a formatter takes longer to make than to use.
 const plainDigits = new Intl.NumberFormat('en', { maximumFractionDigits: 6, useGrouping: false })
 
 /** A quantity for reading, as `12.5 mm`, no finer than its unit is typed; a unit-less one is the digits alone. */
-export function formatQuantity(value: number, unit: string, system: UnitSystem): string {
+export function formatQuantity(value: number, unit: string, locale: ReaderLocale): string {
   const finer = finerUnit(value, unit)
-  if (finer) return formatQuantity(value * 1000, finer, system)
-  const { symbol, decimals } = displayUnit(unit, system)
-  return withSymbol(significant(toPlaces(toDisplay(value, unit, system), decimals)), symbol)
+  if (finer) return formatQuantity(value * 1000, finer, locale)
+  const { units, decimalMark } = locale
+  const { symbol, decimals } = displayUnit(unit, units)
+  return withSymbol(significant(toPlaces(toDisplay(value, unit, units), decimals), decimalMark), symbol)
+}
+
+/** The size of a bar, a rope or a float [mm]: nominal, so as it is written, where that is in millimetres. */
+export function formatNominal(millimetres: number, locale: ReaderLocale): string {
+  return locale.units === 'metric'
+    ? `${fieldText(millimetres, 'mm', locale)} mm`
+    : formatQuantity(millimetres, 'mm', locale)
 }
 
 /**
@@ -135,12 +142,13 @@ export function formatQuantity(value: number, unit: string, system: UnitSystem):
  *
  * @param figures two where the margin comes of an estimate with a wide spread
  */
-export function formatMargin(margin: number, unit: string, system: UnitSystem, figures: 2 | 3 = 3): string {
+export function formatMargin(margin: number, unit: string, locale: ReaderLocale, figures: 2 | 3 = 3): string {
   const finer = finerUnit(margin, unit)
-  if (finer) return formatMargin(margin * 1000, finer, system, figures)
-  const { symbol, decimals } = displayUnit(unit, system)
-  const shown = toDisplayDifference(margin, unit, system)
-  const digits = significant(toPlaces(Math.abs(shown), decimals), figures)
+  if (finer) return formatMargin(margin * 1000, finer, locale, figures)
+  const { units, decimalMark } = locale
+  const { symbol, decimals } = displayUnit(unit, units)
+  const shown = toDisplayDifference(margin, unit, units)
+  const digits = significant(toPlaces(Math.abs(shown), decimals), decimalMark, figures)
   const sign = digits === '0' ? '' : shown < 0 ? '−' : '+'
   return withSymbol(`${sign}${digits}`, symbol)
 }
@@ -154,18 +162,19 @@ export function formatMargin(margin: number, unit: string, system: UnitSystem, f
 export function formatSpread(
   spread: { readonly low: number; readonly mid: number; readonly high: number },
   unit: string,
-  system: UnitSystem,
+  { units, decimalMark }: ReaderLocale,
 ): string {
-  const [low, mid, high] = [spread.low, spread.mid, spread.high].map((x) => toDisplay(x, unit, system)) as [
+  const [low, mid, high] = [spread.low, spread.mid, spread.high].map((x) => toDisplay(x, unit, units)) as [
     number,
     number,
     number,
   ]
   const figures = Math.abs(high - low) > Math.abs(mid) / 2 ? 2 : 3
-  const [least, most] = [Math.min(low, high), Math.max(low, high)].map((x) => significant(x, figures))
-  const { symbol } = displayUnit(unit, system)
-  if (least === most) return withSymbol(significant(mid, figures), symbol)
-  return `${withSymbol(`${least}-${most}`, symbol)}, likely ${significant(mid, figures)}`
+  const digits = (x: number) => significant(x, decimalMark, figures)
+  const [least, most] = [Math.min(low, high), Math.max(low, high)].map(digits)
+  const { symbol } = displayUnit(unit, units)
+  if (least === most) return withSymbol(digits(mid), symbol)
+  return `${withSymbol(`${least}-${most}`, symbol)}, likely ${digits(mid)}`
 }
 
 /** Metres and kilograms too small to read are read in thousandths. */

@@ -8,7 +8,6 @@ import type { Pot } from '@shared/schema/pot'
 import type { Bottom } from '@shared/schema/water'
 import { prepare, standingIn, type Prepared } from './prepared'
 import { thickerRing } from './single-changes'
-import { nominal } from './words'
 
 /** The base ring as it is cut; undefined without one. */
 export function baseRing({ input, shape }: Pick<Prepared, 'input' | 'shape'>): Member | undefined {
@@ -49,7 +48,7 @@ export function ringAdvice(prepared: Prepared, addedKg: number | undefined, want
   )
   if (bar) {
     const heavierKg = ringGain(prepared, bar.to)
-    return ` A base ring of ${nominal(words, bar.to)} bar, ${words.with(heavierKg, 'kg')} heavier, ${would}.`
+    return ` A base ring of ${words.nominal(bar.to)} bar, ${words.with(heavierKg, 'kg')} heavier, ${would}.`
   }
   if (addedKg > heaviestKg) return ' No weight that one would put on the base would hold it.'
   return ` About ${words.atLeast(addedKg, 'kg')} more ballast on the base ${would}.`

@@ -19,7 +19,7 @@ import {
   type ChangeFamily,
   type Variant,
 } from './single-changes'
-import { nominal, type Words } from './words'
+import type { Words } from './words'
 
 /** One change to a design, with what it would do. */
 export interface SingleChange {
@@ -164,7 +164,7 @@ const isStrongEnough = (prepared: Prepared) =>
   lifts(prepared).findings.every((finding) => finding.rule !== 'lifts:rope' || finding.state !== 'fails')
 
 function subject(name: ChangeFamily['name'], { from, to }: Variant, words: Words): string {
-  const size = `${nominal(words, to)} instead of ${nominal(words, from)}`
+  const size = `${words.nominal(to)} instead of ${words.nominal(from)}`
   switch (name) {
     case 'ring':
       return `A base ring of ${size} bar`

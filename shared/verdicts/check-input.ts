@@ -4,7 +4,7 @@ import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
 import type { Conditions, MissingConditions } from '@shared/tides/conditions'
-import type { UnitSystem } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 
 /** Everything a full check needs. What is left out makes the verdicts that need it "cannot tell". */
 export interface CheckInput {
@@ -18,8 +18,8 @@ export interface CheckInput {
   /** From the fishing models, judged elsewhere. */
   readonly fishing?: Verdict
   readonly wear?: WearState
-  /** Units of the sentences; figures stay SI. Metric unless said. */
-  readonly units?: UnitSystem
+  /** How the sentences write quantities; figures stay SI. Metric with a full stop unless said. */
+  readonly locale?: ReaderLocale
 }
 
 /** What use has done to the gear, as far as the check is concerned. */

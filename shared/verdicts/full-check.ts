@@ -5,7 +5,6 @@ import { fishes } from '@shared/fishing/fishes'
 import { judge } from '@shared/rules/judge'
 import type { Check, Verdict } from '@shared/schema/check'
 import type { RulePack } from '@shared/schema/rule-pack'
-import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
 import { checkPot, type CheckInput } from './check-pot'
@@ -34,30 +33,24 @@ export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' 
  * @returns the check; what is not known is "cannot tell" with what is missing
  */
 export function fullCheck(input: FullCheckInput): Check {
-  const { water, predicted, pack, today, ...known } = input
+  const { water, predicted, pack, ...known } = input
   const conditions = water && conditionsAt(water, predicted)
   return checkPot({
     ...known,
     ...(conditions ? { conditions } : {}),
-    legal: legalVerdict(input.pot, known.trip, water, pack, today),
+    legal: legalVerdict(input),
     fishing: fishingVerdict(input, pack, waterDensityOf(knownConditions(conditions))),
   })
 }
 
-function legalVerdict(
-  pot: CheckInput['pot'],
-  trip: Trip | undefined,
-  water: Water | undefined,
-  pack: RulePack | undefined,
-  now: string | undefined,
-): Verdict {
-  if (pack) return judge(pack, { pot, trip, water, now })
+function legalVerdict({ pot, trip, water, pack, today, locale }: FullCheckInput): Verdict {
+  if (pack) return judge(pack, { pot, trip, water, now: today, decimalMark: locale?.decimalMark })
   const missing = trip?.region === undefined ? 'the region' : `rules for ${trip.region}`
   return verdictOf([cannotTell('legal:region', 'whether it is legal', missing, 'trip')])
 }
 
 function fishingVerdict(
-  { pot, materials, trip, fishingFigures, units }: FullCheckInput,
+  { pot, materials, trip, fishingFigures, locale }: FullCheckInput,
   pack: RulePack | undefined,
   waterDensity: number,
 ): Verdict {
@@ -66,7 +59,7 @@ function fishingVerdict(
     pot,
     ...(trip ? { trip } : {}),
     ...(pack && trip ? { legalSizes: legalSizes(pack, trip) } : {}),
-    ...(units ? { units } : {}),
+    ...(locale ? { locale } : {}),
     ...(fall ? { landsBaseDown: fall.landsBaseDown } : {}),
     ...(fishingFigures ? { assumptions: fishingFigures } : {}),
   })

@@ -44,9 +44,11 @@ describe('states', () => {
     expect(findings[0]?.what).toMatch(/About .* kg more ballast on the base would hold\.$/)
   })
   test('sentences in the reader’s units', () => {
-    const [slide] = check(standard, { units: 'imperial', conditions: { ...channel, surfaceCurrentMps: 0.8 } })
-      .verdicts.holdsBottom.findings
-    expect(slide?.what).toMatch(/Slides at 1\.\d kn; .* lb heavier/)
+    const [slide] = check(standard, {
+      locale: { units: 'imperial', decimalMark: ',' },
+      conditions: { ...channel, surfaceCurrentMps: 0.8 },
+    }).verdicts.holdsBottom.findings
+    expect(slide?.what).toMatch(/Slides at 1,\d kn; .* lb heavier/)
   })
 })
 

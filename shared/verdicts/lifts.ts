@@ -5,7 +5,6 @@ import type { Finding, Verdict } from '@shared/schema/check'
 import { advisedKg, haulOf, type Haul } from './haul'
 import { cannotTell, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
 import { forEachOutlook, type Prepared } from './prepared'
-import { nominal } from './words'
 
 type Hauls = Record<Outlook, Haul>
 
@@ -131,7 +130,7 @@ function gripFinding({ input, words }: Prepared, { loads, byHauler }: Haul): Fin
       rule: 'lifts:grip',
       state: 'holds',
       part: 'rope',
-      what: `By hand it pulls ${words.with(pullN, 'N')}: rope of ${nominal(words, diameterMm)} cuts into the hands. ${nominal(words, easyRopeMm)} is easier to hold.`,
+      what: `By hand it pulls ${words.with(pullN, 'N')}: rope of ${words.nominal(diameterMm)} cuts into the hands. ${words.nominal(easyRopeMm)} is easier to hold.`,
       actual: pullN,
       limit,
       margin: limit - pullN,

@@ -16,6 +16,7 @@ import { bedOrbitalSpeed, unbrokenHeight } from '@shared/physics/waves/orbital'
 import type { Bottom } from '@shared/schema/water'
 import type { Conditions } from '@shared/tides/conditions'
 import type { CheckInput } from './check-input'
+import { plainLocale } from '@shared/units/locale'
 import { wordsIn, type Words } from './words'
 
 /** What every verdict of one check shares: the pot in SI, and the coefficients of the three outlooks. */
@@ -42,7 +43,7 @@ export function prepare(input: CheckInput): Prepared {
   const set = (outlook: Outlook) => coefficientSet(input.coefficients, outlook)
   return {
     input,
-    words: wordsIn(input.units ?? 'metric'),
+    words: wordsIn(input.locale ?? plainLocale),
     shape,
     mass,
     stance: stance(pot, shape, mass),

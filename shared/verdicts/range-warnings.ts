@@ -24,8 +24,8 @@ export function rangeWarnings(prepared: Prepared, conditions: Conditions): Findi
         part: 'netting',
         what:
           solidity < range.least
-            ? `The netting is more open (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${range.least} to ${range.most}).`
-            : `The netting is denser (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${range.least} to ${range.most}).`,
+            ? `The netting is more open (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${words.bare(range.least, '1')} to ${words.bare(range.most, '1')}).`
+            : `The netting is denser (${words.bare(solidity, '1')} solid) than the nets whose drag was measured (${words.bare(range.least, '1')} to ${words.bare(range.most, '1')}).`,
         actual: solidity,
         limit: solidity < range.least ? range.least : range.most,
         margin: solidity < range.least ? solidity - range.least : range.most - solidity,

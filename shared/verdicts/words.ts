@@ -1,8 +1,8 @@
-import { displayUnit, formatQuantity, significant, toDisplay, type UnitSystem } from '@shared/units/display'
+import { displayUnit, formatNominal, significant, toDisplay } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 
-/** Quantities as the reader's units, for sentences. */
+/** Quantities as the reader reads them, for sentences. */
 export interface Words {
-  readonly system: UnitSystem
   /** "0.72 m/s" */
   with(value: number, unit: string): string
   /** "0.72", where the unit was just said. */
@@ -11,18 +11,20 @@ export interface Words {
   atLeast(value: number, unit: string): string
   /** "0.60-1.1 m/s" */
   range(low: number, high: number, unit: string): string
+  /** "10 mm", the size of a bar, a rope or a float. */
+  nominal(millimetres: number): string
 }
 
 /** Two figures: these are estimates, and the third would pretend. */
-export function wordsIn(system: UnitSystem): Words {
-  const bare = (value: number, unit: string) => significant(toDisplay(value, unit, system), 2)
-  const symbol = (unit: string) => displayUnit(unit, system).symbol
+export function wordsIn(locale: ReaderLocale): Words {
+  const { units, decimalMark } = locale
+  const bare = (value: number, unit: string) => significant(toDisplay(value, unit, units), decimalMark, 2)
+  const symbol = (unit: string) => displayUnit(unit, units).symbol
   return {
-    system,
     bare,
     with: (value, unit) => (symbol(unit) === '' ? bare(value, unit) : `${bare(value, unit)} ${symbol(unit)}`),
     atLeast: (value, unit) =>
-      `${significant(roundedUp(toDisplay(value, unit, system)), 2)} ${symbol(unit)}`.trim(),
+      `${significant(roundedUp(toDisplay(value, unit, units)), decimalMark, 2)} ${symbol(unit)}`.trim(),
     range: (low, high, unit) => {
       const [least, most] = [Math.min(low, high), Math.max(low, high)]
       const text =
@@ -31,6 +33,7 @@ export function wordsIn(system: UnitSystem): Words {
           : `${bare(least, unit)}-${bare(most, unit)}`
       return `${text} ${symbol(unit)}`.trim()
     },
+    nominal: (millimetres) => formatNominal(millimetres, locale),
   }
 }
 
@@ -40,9 +43,3 @@ function roundedUp(value: number): number {
   const step = 10 ** (Math.floor(Math.log10(value)) - 1)
   return Math.ceil(value / step - 1e-6) * step
 }
-
-/** A bar, rope or float size: nominal, so as it is written. */
-export const nominal = (words: Words, millimetres: number): string =>
-  words.system === 'metric'
-    ? `${Number(millimetres.toFixed(1))} mm`
-    : formatQuantity(millimetres, 'mm', 'imperial')

@@ -1,3 +1,4 @@
+import { significant } from '@shared/units/display'
 import type { WearAssumptions } from './assumptions'
 import type { LifeContext, PartLife } from './judgement'
 import { predictedSurvival, priorBelief, scaleRange, type LifeBelief } from './own-record'
@@ -16,7 +17,7 @@ import { chanceSaid } from './wording'
  * @source usual lives of the sheet
  */
 export function ageLife(part: PartUse, context: LifeContext): PartLife {
-  const { sheet } = context
+  const { sheet, decimalMark = '.' } = context
   const inspected = part.inspections.length > 0
   const last = part.inspections.at(-1)
   if (last?.grade === 4)
@@ -42,7 +43,7 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
   const basis = inspected ? '' : ' Never inspected.'
   return {
     decision,
-    reason: `${so}; usual life ${usual.low} to ${usual.high} ${usual.unit}${learnedSaid(belief, usual.value, context)}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
+    reason: `${so}; usual life ${significant(usual.low, decimalMark)} to ${significant(usual.high, decimalMark)} ${usual.unit}${learnedSaid(belief, usual.value, context)}. Chance that it fails within ${context.aheadMonths} months: ${chanceSaid(failureChance)}.${basis}`,
     ...(perMonth > 0 ? { remainingMonths: remainingOf(belief, age, perMonth) } : {}),
     failureChance,
     inspected,
@@ -50,9 +51,13 @@ export function ageLife(part: PartUse, context: LifeContext): PartLife {
 }
 
 /** What the user's own failures made of the usual life. */
-function learnedSaid(belief: LifeBelief, usual: number, { ownFailures = 0 }: LifeContext): string {
+function learnedSaid(
+  belief: LifeBelief,
+  usual: number,
+  { ownFailures = 0, decimalMark = '.' }: LifeContext,
+): string {
   if (ownFailures === 0) return ''
-  const two = (age: number) => String(Number(age.toPrecision(2)))
+  const two = (age: number) => significant(age, decimalMark, 2)
   const by = ownFailures === 1 ? 'the one' : `the ${ownFailures}`
   return `, about ${two(scaleRange(belief).mid)} instead of ${two(usual)} by ${by} of yours that failed`
 }

@@ -46,6 +46,6 @@ export function frameLife(part: PartUse, context: LifeContext): PartLife {
   const zincMonths = Math.max(0, mid.zinc * 12 - part.now.ageMonths)
   const decision = remainingMonths.mid <= 0 ? 'replace' : zincMonths <= context.aheadMonths ? 'watch' : 'fine'
   const zincSaid = coat > 0 ? (zincMonths > 0 ? 'Zinc still on.' : 'The zinc is likely gone.') : 'No zinc.'
-  const reason = `${zincSaid} Life left ${monthsSaid(remainingMonths)}, taking ${Math.round(wet * 100)} % of the time in the water.`
+  const reason = `${zincSaid} Life left ${monthsSaid(remainingMonths, context.decimalMark)}, taking ${Math.round(wet * 100)} % of the time in the water.`
   return { decision, reason, remainingMonths, inspected }
 }

@@ -1,3 +1,4 @@
+import type { DecimalMark } from '@shared/units/locale'
 import type { WearAssumptions } from './assumptions'
 import type { LifeBelief } from './own-record'
 import type { Remaining } from './strength-belief'
@@ -43,4 +44,6 @@ export interface LifeContext {
   readonly belief?: LifeBelief
   /** How many of the user's own parts like it failed; without a failure the record moves nothing. */
   readonly ownFailures?: number
+  /** Of the sentences; a full stop unless said. */
+  readonly decimalMark?: DecimalMark
 }

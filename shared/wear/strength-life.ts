@@ -1,3 +1,4 @@
+import { significant } from '@shared/units/display'
 import type { WearAssumptions } from './assumptions'
 import { strengthAfter } from './damage'
 import type { Decision, LifeContext, PartLife } from './judgement'
@@ -100,12 +101,13 @@ function sightVerdict(part: PartUse, context: LifeContext): Said | undefined {
   const last = part.inspections.at(-1)
   if (!last) return undefined
   if (part.kind === 'rope' && gradeFound(last) === 4) {
-    const measured = last.diameterLossPct !== undefined && last.diameterLossPct > retireDiameterLossPct
+    const { diameterLossPct: lost } = last
     return {
       decision: 'replace',
-      reason: measured
-        ? `The rope has lost ${last.diameterLossPct} % of its diameter; ${retireDiameterLossPct} % is the most.`
-        : 'The last inspection found a reason to discard it.',
+      reason:
+        lost !== undefined && lost > retireDiameterLossPct
+          ? `The rope has lost ${significant(lost, context.decimalMark ?? '.')} % of its diameter; ${retireDiameterLossPct} % is the most.`
+          : 'The last inspection found a reason to discard it.',
     }
   }
   if (last.grade === 4)

@@ -1,3 +1,5 @@
+import { significant } from '@shared/units/display'
+import type { DecimalMark } from '@shared/units/locale'
 import type { Remaining } from './strength-belief'
 
 /** A chance to one significant figure, as said: "about 2 in 10", "under 1 in 20". */
@@ -8,8 +10,8 @@ export function chanceSaid(chance: number): string {
 }
 
 /** A life as said: "about 9 months, could be none, could be 19". */
-export function monthsSaid({ low, mid, high }: Remaining): string {
-  const whole = (months: number) => (months < 0.5 ? 'none' : String(Number(months.toPrecision(2))))
+export function monthsSaid({ low, mid, high }: Remaining, decimalMark: DecimalMark = '.'): string {
+  const whole = (months: number) => (months < 0.5 ? 'none' : significant(months, decimalMark, 2))
   return mid < 0.5
     ? `likely none, could be ${whole(high)} months`
     : `about ${whole(mid)} months, could be ${whole(low)}, could be ${whole(high)}`

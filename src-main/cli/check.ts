@@ -5,7 +5,7 @@ import { fullCheck } from '@shared/verdicts/full-check'
 import { checkText } from './check-text'
 import { type Command, CommandRefused, type Terminal } from './command'
 import { nameIssues } from './design-issues'
-import { unitsFrom } from './option-values'
+import { localeFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
@@ -31,7 +31,7 @@ export const check: Command = {
     })
     const [path, extra] = positionals
     if (path === undefined || extra !== undefined) throw new CommandRefused('check takes one pot')
-    const units = unitsFrom(values.units)
+    const locale = localeFrom(values.units)
     const pot = await readPot(path, terminal)
     const water = values.water === undefined ? undefined : await readWater(values.water, terminal)
     const given = values.trip === undefined ? undefined : await readTrip(values.trip, terminal)
@@ -41,18 +41,18 @@ export const check: Command = {
     if (values.region !== undefined && !pack)
       throw new CommandRefused(`there are no rules for ${values.region}`, 'region')
     const figures = await figuresFor(terminal, values.data)
-    nameIssues(pot, { materials: figures.materials, units }, path, terminal)
+    nameIssues(pot, { materials: figures.materials, locale }, path, terminal)
     const found = fullCheck({
       pot,
       ...figures,
-      units,
+      locale,
       today: terminal.now().toISOString().slice(0, 10),
       ...(trip ? { trip } : {}),
       ...(water ? { water, predicted: await predicted(water, trip, terminal) } : {}),
       ...(pack ? { pack } : {}),
     })
     terminal.write(
-      values.json ? `${JSON.stringify(found, undefined, 2)}\n` : checkText(pot.name, found, units),
+      values.json ? `${JSON.stringify(found, undefined, 2)}\n` : checkText(pot.name, found, locale),
     )
     return found.overall === 'holds' ? 0 : 1
   },

@@ -1,7 +1,7 @@
 import { consistency } from '@shared/design/consistency'
 import type { Materials } from '@shared/schema/materials'
 import type { Pot } from '@shared/schema/pot'
-import type { UnitSystem } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import { CommandRefused, type Terminal } from './command'
 
 /**
@@ -10,11 +10,11 @@ import { CommandRefused, type Terminal } from './command'
  */
 export function nameIssues(
   pot: Pot,
-  { materials, units }: { materials: Materials; units: UnitSystem },
+  { materials, locale }: { materials: Materials; locale: ReaderLocale },
   where: string,
   terminal: Terminal,
 ): void {
-  const issues = consistency(pot, materials, units).filter(({ kind }) => kind === 'impossible')
+  const issues = consistency(pot, materials, locale).filter(({ kind }) => kind === 'impossible')
   const noRoom = issues.find(({ path }) => path.startsWith('entrances.'))
   if (noRoom) throw new CommandRefused(`${where}: ${noRoom.message} Nothing was changed.`, noRoom.path)
   for (const { message, path } of issues) terminal.writeError(`${where}: ${message} [${path}]\n`)

@@ -1,7 +1,8 @@
 import { ranked, type MatchCell } from '@shared/match/match'
 import type { Pot } from '@shared/schema/pot'
 import type { Water } from '@shared/schema/water'
-import { formatMargin, formatQuantity, type UnitSystem } from '@shared/units/display'
+import { formatMargin, formatQuantity } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import { sayState } from '@shared/verdicts/verdict-words'
 
 /** The ranking at each water: how much of the tide a pot works, its margin, the ring it lacks, and why. */
@@ -9,13 +10,13 @@ export function matchText(
   pots: readonly Pot[],
   waters: readonly Water[],
   cells: readonly MatchCell[],
-  units: UnitSystem,
+  locale: ReaderLocale,
 ): string {
   const names = new Map(pots.map(({ id, name }) => [id, name]))
   const lines = waters.flatMap(({ id, name }) => [
     name,
     ...ranked(cells.filter(({ waterId }) => waterId === id)).flatMap((cell) => [
-      `  ${sayState(cell.overall).padEnd(11)}  ${names.get(cell.potId) ?? cell.potId}: ${figures(cell, units)}`,
+      `  ${sayState(cell.overall).padEnd(11)}  ${names.get(cell.potId) ?? cell.potId}: ${figures(cell, locale)}`,
       `               ${cell.reason}`,
     ]),
     '',
@@ -26,12 +27,12 @@ export function matchText(
 const caution =
   'Shares, margins and masses are reckoned with the cautious coefficients; sentences give what is likely. Local rules and licensed practice decide.'
 
-function figures(cell: MatchCell, units: UnitSystem): string {
+function figures(cell: MatchCell, locale: ReaderLocale): string {
   const { bothShare, marginMps, ringMassNeededKg, states } = cell
   return [
     bothShare === undefined ? '' : `holds and shows ${percent(bothShare)} of the time`,
-    marginMps === undefined ? '' : `margin ${formatMargin(marginMps, 'm/s', units)}`,
-    ringText(ringMassNeededKg, units),
+    marginMps === undefined ? '' : `margin ${formatMargin(marginMps, 'm/s', locale)}`,
+    ringText(ringMassNeededKg, locale),
     `legal: ${sayState(states.legal)}`,
   ]
     .filter(Boolean)
@@ -41,9 +42,9 @@ function figures(cell: MatchCell, units: UnitSystem): string {
 // Beyond this no ring is a sensible answer.
 const heaviestRingKg = 60
 
-function ringText(kg: number | undefined, units: UnitSystem): string {
+function ringText(kg: number | undefined, locale: ReaderLocale): string {
   if (kg === undefined || kg === 0) return ''
-  return kg > heaviestRingKg ? 'no ring does' : `${formatQuantity(kg, 'kg', units)} more in the base ring`
+  return kg > heaviestRingKg ? 'no ring does' : `${formatQuantity(kg, 'kg', locale)} more in the base ring`
 }
 
 /** Never rounded up to all of the time, nor down to none. */

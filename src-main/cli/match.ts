@@ -3,7 +3,7 @@ import { matchWater } from '@shared/match/match-water'
 import type { Water } from '@shared/schema/water'
 import { type Command, CommandRefused, type Terminal } from './command'
 import { matchText } from './match-text'
-import { unitsFrom, wholeFrom } from './option-values'
+import { localeFrom, wholeFrom } from './option-values'
 import { parseOptions } from './options'
 import { readPot, readTrip, readWater } from './read-input'
 import { constantsOf, daysFrom } from './tide'
@@ -28,14 +28,14 @@ export const match: Command = {
     if (positionals.length === 0) throw new CommandRefused('match takes at least one pot')
     if (!values.water) throw new CommandRefused('match takes at least one --water', 'water')
     const days = wholeFrom(values.days, 'days', 1, 400, 30)
-    const units = unitsFrom(values.units)
+    const locale = localeFrom(values.units)
     const pots = await inTurn(positionals, (path) => readPot(path, terminal))
     const waters = await inTurn(values.water, (path) => readWater(path, terminal))
     const trip = values.trip === undefined ? undefined : await readTrip(values.trip, terminal)
     const packs = await packsFor(terminal, values.data)
     const setting: MatchSetting = {
       ...(await figuresFor(terminal, values.data)),
-      units,
+      locale,
       today: terminal.now().toISOString().slice(0, 10),
       packFor: ({ region }) => packs.find((pack) => pack.region === region)?.pack,
       ...(trip && { trip }),
@@ -45,7 +45,7 @@ export const match: Command = {
     terminal.write(
       values.json
         ? `${JSON.stringify(matchJson(waters, cells), undefined, 2)}\n`
-        : matchText(pots, waters, cells, units),
+        : matchText(pots, waters, cells, locale),
     )
     return cells.every(({ overall }) => overall === 'holds') ? 0 : 1
   },

@@ -1,4 +1,4 @@
-import { type UnitSystem, unitSystems } from '@shared/units/display'
+import { plainLocale, unitSystems, type ReaderLocale } from '@shared/units/locale'
 import { CommandRefused } from './command'
 
 /** A whole number between two limits, or the one to take where none is given. */
@@ -16,8 +16,9 @@ export function wholeFrom(
   return value
 }
 
-export function unitsFrom(text: string | undefined): UnitSystem {
+/** The units asked for; a command writes a full stop wherever it runs, so that scripts read it alike. */
+export function localeFrom(text: string | undefined): ReaderLocale {
   const units = unitSystems.find((known) => known === (text ?? 'metric'))
   if (!units) throw new CommandRefused(`--units must be metric or imperial, got ${text ?? ''}`, 'units')
-  return units
+  return { ...plainLocale, units }
 }

@@ -2,18 +2,23 @@ import { clockAt, dayAt } from '@shared/tides/local-time'
 import type { PotWindows, WorkWindow } from '@shared/match/windows'
 import type { TimeSpan } from '@shared/tides/local-time'
 import type { WaterPrediction } from '@shared/tides/predict-water'
-import { formatQuantity, type UnitSystem } from '@shared/units/display'
+import { formatQuantity } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 
 /** What happens at a water, a line an event, under a heading for each local day. */
-export function tideText(prediction: WaterPrediction, light: readonly TimeSpan[], units: UnitSystem): string {
+export function tideText(
+  prediction: WaterPrediction,
+  light: readonly TimeSpan[],
+  locale: ReaderLocale,
+): string {
   const { zone, streamEvents, heightEvents } = prediction
   const heights = heightEvents.map(({ kind, timeMs, heightM }) => ({
     timeMs,
-    text: `${kind === 'high-water' ? 'high water' : 'low water'}  ${formatQuantity(heightM, 'm', units).replace('-', '−')}`,
+    text: `${kind === 'high-water' ? 'high water' : 'low water'}  ${formatQuantity(heightM, 'm', locale).replace('-', '−')}`,
   }))
   const streams = streamEvents.map(({ kind, timeMs, mps, next }) => ({
     timeMs,
-    text: kind === 'slack' ? `slack, ${next ?? ''} begins` : `${streamNames[kind]}  ${speed(mps, units)}`,
+    text: kind === 'slack' ? `slack, ${next ?? ''} begins` : `${streamNames[kind]}  ${speed(mps, locale)}`,
   }))
   const suns = light.flatMap(({ fromMs, toMs }) => [
     { timeMs: fromMs, text: 'sunrise' },
@@ -38,28 +43,28 @@ const streamNames = {
   'least-ebb': 'weakest ebb',
 } as const
 
-const speed = (mps: number, units: UnitSystem) => formatQuantity(Math.abs(mps), 'm/s', units)
+const speed = (mps: number, locale: ReaderLocale) => formatQuantity(Math.abs(mps), 'm/s', locale)
 
 /** The windows of one pot: when it holds and shows its float, when to set and when to haul. */
-export function windowsText(name: string, windows: PotWindows, zone: string, units: UnitSystem): string {
+export function windowsText(name: string, windows: PotWindows, zone: string, locale: ReaderLocale): string {
   const bands = windows.both.map(
     ({ fromMs, toMs }) => `  ${dayAt(zone, fromMs)} ${clockAt(zone, fromMs)} to ${until(zone, fromMs, toMs)}`,
   )
   return [
     `${name} holds and its float shows, cautiously reckoned:`,
     ...(bands.length > 0 ? bands : ['  at no time shown']),
-    `Set:  ${windows.set ? windowText(windows.set, zone, units) : 'no window'}`,
-    `Haul: ${windows.haul ? windowText(windows.haul, zone, units) : 'no window'}`,
+    `Set:  ${windows.set ? windowText(windows.set, zone, locale) : 'no window'}`,
+    `Haul: ${windows.haul ? windowText(windows.haul, zone, locale) : 'no window'}`,
     ...(windows.holdsThroughout === false ? ['It may move between the two: the current outruns it.'] : []),
   ].join('\n')
 }
 
-function windowText(window: WorkWindow, zone: string, units: UnitSystem): string {
+function windowText(window: WorkWindow, zone: string, locale: ReaderLocale): string {
   const { fromMs, toMs, slackMs, inDaylight, strongestMps, courseAtStartDeg, courseAtEndDeg } = window
   return [
     `${dayAt(zone, fromMs)} ${clockAt(zone, fromMs)} to ${until(zone, fromMs, toMs)}`,
     slackMs === undefined ? '' : `slack ${clockAt(zone, slackMs)}`,
-    `up to ${speed(strongestMps, units)}`,
+    `up to ${speed(strongestMps, locale)}`,
     courseText(courseAtStartDeg, courseAtEndDeg),
     inDaylight ? '' : 'in the dark',
   ]

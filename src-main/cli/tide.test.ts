@@ -1,3 +1,4 @@
+import { plainLocale } from '@shared/units/locale'
 import { beforeAll, expect, test } from 'vitest'
 import { shippedStations } from '@main/services/stations/shipped'
 import type { Terminal } from './command'
@@ -88,5 +89,5 @@ test('a course of due north is a course like any other', () => {
     courseAtEndDeg: 0,
   }
   const windows = { holds: [], shows: [], both: [], set: window, haul: undefined, holdsThroughout: true }
-  expect(windowsText('Heavy one', windows, 'UTC', 'metric')).toContain('come up to the float on 000°')
+  expect(windowsText('Heavy one', windows, 'UTC', plainLocale)).toContain('come up to the float on 000°')
 })

@@ -16,7 +16,7 @@ import { parseOptions } from './options'
 import { readPot, readWater } from './read-input'
 import { tideJson } from './tide-json'
 import { tideText, windowsText } from './tide-text'
-import { unitsFrom, wholeFrom } from './option-values'
+import { localeFrom, wholeFrom } from './option-values'
 import { figuresFor } from './user-data'
 
 /** Height and current of one water over some days, and when a pot does its work there. */
@@ -39,7 +39,7 @@ export const tide: Command = {
     if (path === undefined || extra !== undefined) throw new CommandRefused('tide takes one water')
     const days = wholeFrom(values.days, 'days', 1, 30, 2)
     const soakH = wholeFrom(values.soak, 'soak', 0, 720, 12)
-    const units = unitsFrom(values.units)
+    const locale = localeFrom(values.units)
     const water = await readWater(path, terminal)
     const pot = values.pot === undefined ? undefined : await readPot(values.pot, terminal)
     const constants = await constantsOf(water)
@@ -54,8 +54,8 @@ export const tide: Command = {
       const reply = tideJson(water, constants, { ...prediction, missing }, light, windows)
       terminal.write(`${JSON.stringify(reply, undefined, 2)}\n`)
     } else {
-      terminal.write(`${water.name}\n${tideText({ ...prediction, missing }, light, units)}\n`)
-      if (pot && windows) terminal.write(`\n${windowsText(pot.name, windows, prediction.zone, units)}\n`)
+      terminal.write(`${water.name}\n${tideText({ ...prediction, missing }, light, locale)}\n`)
+      if (pot && windows) terminal.write(`\n${windowsText(pot.name, windows, prediction.zone, locale)}\n`)
     }
     return missing.length === 0 && (!windows || (windows.set && windows.haul)) ? 0 : 1
   },

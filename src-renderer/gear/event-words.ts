@@ -1,5 +1,6 @@
 import type { LockerState } from '@shared/journal/locker-state'
 import type { EventKind, JournalEvent } from '@shared/schema/journal'
+import { reader } from '@renderer/ui/reader.svelte'
 import { baitWords, damageWords, partKindWords, reasonWords, storageWords } from './gear-words'
 import { sayMoney } from './say'
 
@@ -74,7 +75,9 @@ function factsOf(event: JournalEvent, state: LockerState): (string | undefined)[
     case 'inspect':
       return [
         event.grade === undefined ? undefined : `grade ${event.grade}`,
-        event.diameterLossPct === undefined ? undefined : `${event.diameterLossPct} % of the diameter gone`,
+        event.diameterLossPct === undefined
+          ? undefined
+          : `${reader.field(event.diameterLossPct, '')} % of the diameter gone`,
         count(event.brokenBars, 'broken bars'),
         event.note,
       ]
@@ -94,8 +97,8 @@ function factsOf(event: JournalEvent, state: LockerState): (string | undefined)[
         event.counted === undefined
           ? event.change === undefined
             ? undefined
-            : `${event.change > 0 ? '+' : ''}${event.change}`
-          : `counted ${event.counted}`,
+            : `${event.change > 0 ? '+' : ''}${reader.field(event.change, '')}`
+          : `counted ${reader.field(event.counted, '')}`,
         event.note,
       ]
     case 'price':

@@ -8,7 +8,7 @@ import { packs } from './packs.svelte'
 import type { Predicted } from './water-outlook'
 import { worn } from './worn.svelte'
 
-/** The six verdicts on what lies on the bench, in the reader's units. */
+/** The six verdicts on what lies on the bench, as the reader reads them. */
 export function checkSheet({ pot, trip }: Sheet, water: Water | undefined, predicted: Predicted): Check {
   const wear = worn.of(pot.id)
   return fullCheck({
@@ -19,7 +19,7 @@ export function checkSheet({ pot, trip }: Sheet, water: Water | undefined, predi
     pack: packs.find(trip.region),
     ...figures.tables,
     fishingFigures: figures.fishing,
-    units: reader.units,
+    locale: reader.locale,
     today: trip.date,
     ...(wear ? { wear } : {}),
   })

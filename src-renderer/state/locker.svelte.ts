@@ -6,6 +6,7 @@ import type { EventDraft } from '@shared/schema/journal'
 import { surroundingsOf } from '@shared/season/surroundings'
 import type { AppError, Result } from '@shared/units/result'
 import { notices } from '@renderer/ui/notices.svelte'
+import { reader } from '@renderer/ui/reader.svelte'
 import { bridge } from './bridge'
 import { figures } from './figures.svelte'
 import { LatestWorker } from './latest-worker'
@@ -91,6 +92,7 @@ class Locker {
         nowMs: this.nowMs,
         aheadMonths: this.aheadMonths,
         around: this.#around,
+        decimalMark: reader.decimalMark,
       },
       overrides: settings.current.assumptions ?? {},
       budget: this.budget,

@@ -13,7 +13,7 @@ import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
 import { waterDays } from '@shared/tides/predict-water'
-import type { UnitSystem } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import type { Tables } from './figures.svelte'
 
 /** A water with what its stations bring, as it crosses to a worker. */
@@ -30,7 +30,7 @@ export interface MatchTerms {
   readonly days: number
   readonly trip: Trip
   readonly packs: readonly RulePack[]
-  readonly units: UnitSystem
+  readonly locale: ReaderLocale
   readonly tables: Tables
   readonly fishing: FishingAssumptions
 }
@@ -64,11 +64,11 @@ export type MatchAnswer =
   | { readonly kind: 'fault'; readonly waterId: string; readonly message: string }
   | { readonly kind: 'end' }
 
-export function settingOf({ trip, packs, units, day, tables, fishing }: MatchTerms): MatchSetting {
+export function settingOf({ trip, packs, locale, day, tables, fishing }: MatchTerms): MatchSetting {
   return {
     ...tables,
     fishingFigures: fishing,
-    units,
+    locale,
     trip,
     today: trip.date ?? day,
     packFor: ({ region }) => packs.find((pack) => pack.region === region),
@@ -120,7 +120,7 @@ export function ringMass(pot: Pot, materials: Materials): number | undefined {
 
 /** The thinnest base ring with which one design holds, at each water. */
 export function ringRows(pot: Pot, question: MatchTerms): RingRow[] {
-  const { materials, coefficients, units, trip } = settingOf(question)
+  const { materials, coefficients, locale, trip } = settingOf(question)
   return placesOf(question, () => undefined).map(({ water, predicted }) => {
     const conditions = conditionsAt(water, predicted)
     return {
@@ -132,7 +132,7 @@ export function ringRows(pot: Pot, question: MatchTerms): RingRow[] {
         coefficients,
         conditions,
         trip: tripTo(water, trip),
-        ...(units && { units }),
+        ...(locale && { locale }),
       }),
     }
   })

@@ -63,7 +63,7 @@ class MatchState {
     days: this.days,
     trip: bench.trip,
     packs: packs.list,
-    units: reader.units,
+    locale: reader.locale,
     tables: figures.tables,
     fishing: figures.fishing,
   }))

@@ -20,7 +20,7 @@ describe('rules', () => {
   })
 
   bench('one design against every pack (under 50 ms)', () => {
-    whereLegal([...packs.values()], golden.pot, golden.trip, '2026-12-05')
+    whereLegal([...packs.values()], { pot: golden.pot, trip: golden.trip, now: '2026-12-05' })
   })
 
   bench('one design against its own region', () => {

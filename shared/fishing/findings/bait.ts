@@ -1,14 +1,21 @@
 import type { Finding } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
+import { significant } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import type { FishingAssumptions } from '../assumptions'
 import { baitLife } from '../outlook'
-import { rough, shown, stateOf } from './state-of'
+import { stateOf } from './state-of'
 
 const rule = 'fishes:bait-outlasts-soak'
 
 /** Whether the bait still works at the end of the soak. */
-export function baitOutlastsSoak(pot: Pot, trip: Trip | undefined, sheet: FishingAssumptions): Finding {
+export function baitOutlastsSoak(
+  pot: Pot,
+  trip: Trip | undefined,
+  sheet: FishingAssumptions,
+  { decimalMark }: ReaderLocale,
+): Finding {
   const common = { rule, part: 'bait', standing: 'engineering' } as const
   const { bait } = pot
   const soakH = trip?.soakH
@@ -25,7 +32,9 @@ export function baitOutlastsSoak(pot: Pot, trip: Trip | undefined, sheet: Fishin
     return { ...common, state: 'fails', what: 'There is no bait in the holder.', actual: 0, unit: 'kg' }
   const life = baitLife(bait, sheet)
   const state = stateOf(life.low - soakH, life.mid - soakH)
-  const lasts = `The bait lasts ${rough(life.low)} to ${rough(life.high)} h, likely ${rough(life.mid)}; the soak is ${shown(soakH)} h.`
+  // Two figures, where the spread is too wide for more.
+  const [low, mid, high] = [life.low, life.mid, life.high].map((hours) => significant(hours, decimalMark, 2))
+  const lasts = `The bait lasts ${low} to ${high} h, likely ${mid}; the soak is ${significant(soakH, decimalMark)} h.`
   return {
     ...common,
     state,

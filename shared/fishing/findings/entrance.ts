@@ -4,10 +4,11 @@ import { shellOf, type CrabShell } from '../body'
 import { entranceFit } from '../entrances'
 import type { LegalSize } from '../legal-size'
 import { speciesBySlug } from '../species'
-import { formatQuantity, type UnitSystem } from '@shared/units/display'
+import { formatQuantity } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 
 /** Whether a crab of the least legal size can walk in through every entrance. */
-export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize, units: UnitSystem = 'metric'): Finding {
+export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize, locale: ReaderLocale): Finding {
   const species = speciesBySlug(legal.species)
   const common = {
     rule: `fishes:entrance-fit:${legal.species}`,
@@ -33,7 +34,7 @@ export function legalCrabFitsEntrance(pot: Pot, legal: LegalSize, units: UnitSys
   const shell = species && shellOf(species, legal.measure, legal.sizeMm)
   if (!species || !shell)
     return cannotTell(`the body proportions of ${species?.common ?? legal.name ?? legal.species}`)
-  const name = `${species.common} of ${formatQuantity(legal.sizeMm, 'mm', units)}`
+  const name = `${species.common} of ${formatQuantity(legal.sizeMm, 'mm', locale)}`
   const least = smallest(pot.entrances)
   const depth = shell.depthMm ?? depthBound(shell)
   const fitAt = (level: keyof Spread) =>

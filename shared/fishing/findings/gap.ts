@@ -4,7 +4,8 @@ import type { FishingAssumptions } from '../assumptions'
 import { gapSize50, suitedGapHeight } from '../gap-size'
 import type { LegalSize } from '../legal-size'
 import { speciesBySlug, type CrabSpecies } from '../species'
-import { displayUnit, formatQuantity, significant, toDisplay, type UnitSystem } from '@shared/units/display'
+import { displayUnit, formatQuantity, significant, toDisplay } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import { stateOf } from './state-of'
 
 /** A crab this share of the legal size is plainly undersized and should get out. */
@@ -18,7 +19,7 @@ export function gapFindings(
   pot: Pot,
   legal: LegalSize,
   sheet: FishingAssumptions,
-  units: UnitSystem = 'metric',
+  locale: ReaderLocale,
 ): readonly Finding[] {
   const species = speciesBySlug(legal.species)
   const common = { part: 'escape-gaps', standing: 'engineering' } as const
@@ -34,7 +35,7 @@ export function gapFindings(
   ]
   if (!pot.escapeGaps) return cannotTell('the escape gaps')
   if (!species) return cannotTell(`the body proportions of ${legal.name ?? legal.species}`)
-  if (pot.escapeGaps.length === 0) return [noGap(rule, legal, species, units)]
+  if (pot.escapeGaps.length === 0) return [noGap(rule, legal, species, locale)]
   const sizes = pot.escapeGaps
     .map((gap) => gapSize50(gap, legal, species))
     .filter((size) => size !== undefined)
@@ -43,22 +44,24 @@ export function gapFindings(
   const size50 = rest.reduce((a, b) => (b.mid > a.mid ? b : a), first)
   const source = { title: species.source, confidence: species.confidence }
   return [
-    { ...common, ...undersized(size50, legal, species, units), rule, source },
+    { ...common, ...undersized(size50, legal, species, locale), rule, source },
     { ...common, ...legalStays(size50, legal, sheet), rule: `fishes:legal-stays:${legal.species}`, source },
   ]
 }
 
 type Judged = Pick<Finding, 'state' | 'what' | 'actual' | 'limit' | 'margin' | 'unit'>
 
-function undersized(size50: Spread, legal: LegalSize, species: CrabSpecies, units: UnitSystem): Judged {
+function undersized(size50: Spread, legal: LegalSize, species: CrabSpecies, locale: ReaderLocale): Judged {
   const limit = plainlyUndersized * legal.sizeMm
   const state = stateOf(size50.low - limit, size50.mid - limit)
   const height = suitedGapHeight(legal, species)
-  const advice = height ? ` A gap about ${formatQuantity(height.mid, 'mm', units)} high suits this size.` : ''
+  const advice = height
+    ? ` A gap about ${formatQuantity(height.mid, 'mm', locale)} high suits this size.`
+    : ''
   const [low, mid, high] = [size50.low, size50.mid, size50.high].map((mm) =>
-    significant(toDisplay(mm, 'mm', units)),
+    significant(toDisplay(mm, 'mm', locale.units), locale.decimalMark),
   )
-  const half = `Half of the crabs of ${mid} ${displayUnit('mm', units).symbol} (${low} to ${high}) that try the gap stay in.`
+  const half = `Half of the crabs of ${mid} ${displayUnit('mm', locale.units).symbol} (${low} to ${high}) that try the gap stay in.`
   return {
     state,
     what: state === 'holds' ? half : `${half} Many undersized ones cannot leave.${advice}`,
@@ -86,10 +89,10 @@ function legalStays(size50: Spread, legal: LegalSize, sheet: FishingAssumptions)
   }
 }
 
-function noGap(rule: string, legal: LegalSize, species: CrabSpecies, units: UnitSystem): Finding {
+function noGap(rule: string, legal: LegalSize, species: CrabSpecies, locale: ReaderLocale): Finding {
   const height = suitedGapHeight(legal, species)
   const advice = height
-    ? ` A gap about ${formatQuantity(height.mid, 'mm', units)} high, low and level, suits this size.`
+    ? ` A gap about ${formatQuantity(height.mid, 'mm', locale)} high, low and level, suits this size.`
     : ''
   return {
     rule,

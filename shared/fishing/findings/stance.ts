@@ -1,13 +1,15 @@
 import type { Finding } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
+import { significant } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import type { FishingAssumptions } from '../assumptions'
 import { haulPoint } from '../haul-point'
-import { shown, stateOf } from './state-of'
+import { stateOf } from './state-of'
 
 const practice = { title: 'Common practice', confidence: 'user' } as const
 
 /** Whether the haul point is clear of the entrances. */
-export function haulPointClear(pot: Pot, sheet: FishingAssumptions): Finding {
+export function haulPointClear(pot: Pot, sheet: FishingAssumptions, { decimalMark }: ReaderLocale): Finding {
   const common = {
     rule: 'fishes:haul-point',
     part: 'bridle',
@@ -35,7 +37,7 @@ export function haulPointClear(pot: Pot, sheet: FishingAssumptions): Finding {
     what:
       state === 'holds'
         ? 'The haul point is between entrances.'
-        : `On the haul crabs can drop out by entrance ${point.nearest + 1}. Tie the rope at ${shown(point.betterBearingDeg)} degrees.`,
+        : `On the haul crabs can drop out by entrance ${point.nearest + 1}. Tie the rope at ${significant(point.betterBearingDeg, decimalMark)} degrees.`,
     actual: point.clearDeg,
     limit: sheet.haulPointClearDeg.value,
     margin: point.clearDeg - sheet.haulPointClearDeg.value,

@@ -5,13 +5,3 @@ export function stateOf(cautiousMargin: number, middleMargin: number): VerdictSt
   if (cautiousMargin >= 0 && middleMargin >= 0) return 'holds'
   return middleMargin >= 0 ? 'close' : 'fails'
 }
-
-/** Two significant figures, where the spread is too wide for more. */
-export function rough(value: number): string {
-  return String(Number(value.toPrecision(2)))
-}
-
-/** At most three significant figures, without trailing noise. */
-export function shown(value: number): string {
-  return String(Number(value.toPrecision(3)))
-}

@@ -1,5 +1,7 @@
 import type { Finding, VerdictName } from '@shared/schema/check'
 import type { Pot } from '@shared/schema/pot'
+import { formatNominal } from '@shared/units/display'
+import { plainLocale } from '@shared/units/locale'
 import { barSizesMm } from '@shared/verdicts/single-changes'
 import { withBaseRing } from '../ring-needed'
 import { failing, obstacle } from './acceptance'
@@ -49,17 +51,19 @@ const firstObstacle = (pot: Pot, request: ProposeRequest, step: string): Bind | 
 function smallerBy(pot: Pot, { setting }: ProposeRequest): { step: string; pot: Pot }[] {
   const { frame, rope, float } = pot
   const { ropes, floats } = setting.materials
+  const size = (millimetres: number) => formatNominal(millimetres, setting.locale ?? plainLocale)
   const steps: { step: string; pot: Pot }[] = []
   const bar = frame?.find(({ role }) => role === 'base-ring')?.barDiameterMm
   const thinner = below(barSizesMm, bar)
-  if (thinner !== undefined) steps.push({ step: `base ring ${thinner} mm`, pot: withBaseRing(pot, thinner) })
+  if (thinner !== undefined)
+    steps.push({ step: `base ring ${size(thinner)}`, pot: withBaseRing(pot, thinner) })
   if (rope) {
     const sizes = ropes
       .filter(({ material }) => material === rope.material)
       .map(({ diameterMm }) => diameterMm)
     const diameterMm = below(sizes, rope.diameterMm)
     if (diameterMm !== undefined)
-      steps.push({ step: `rope ${diameterMm} mm`, pot: { ...pot, rope: { ...rope, diameterMm } } })
+      steps.push({ step: `rope ${size(diameterMm)}`, pot: { ...pot, rope: { ...rope, diameterMm } } })
   }
   if (float) {
     const sizes = floats.filter(({ shape }) => shape === float.shape)
@@ -70,7 +74,7 @@ function smallerBy(pot: Pot, { setting }: ProposeRequest): { step: string; pot: 
     const row = sizes.find((known) => known.diameterMm === diameterMm)
     if (row) {
       const smaller = { ...float, diameterMm: row.diameterMm, massKg: row.massKg }
-      steps.push({ step: `float ${row.diameterMm} mm`, pot: { ...pot, float: smaller } })
+      steps.push({ step: `float ${size(row.diameterMm)}`, pot: { ...pot, float: smaller } })
     }
   }
   return steps

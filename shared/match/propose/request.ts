@@ -21,12 +21,12 @@ export interface ProposeRequest {
 
 /** Everything a verdict needs to know of one place. */
 export function inputAt(pot: Pot, { water, predicted }: MatchWater, setting: MatchSetting): CheckInput {
-  const { materials, coefficients, units } = setting
+  const { materials, coefficients, locale } = setting
   return {
     pot,
     materials,
     coefficients,
-    ...(units && { units }),
+    ...(locale && { locale }),
     trip: tripTo(water, setting.trip),
     conditions: conditionsAt(water, predicted),
   }

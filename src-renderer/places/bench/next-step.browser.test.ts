@@ -5,6 +5,7 @@ import { readPacks } from '@shared/rules/packs'
 import type { Finding } from '@shared/schema/check'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { Trip } from '@shared/schema/trip'
+import { plainLocale } from '@shared/units/locale'
 import { fullCheck } from '@shared/verdicts/full-check'
 import { expect, test } from 'vitest'
 import { nextStep } from './next-step'
@@ -19,7 +20,7 @@ function unknown(pack: RulePack | undefined, trip: Trip): Finding[] {
         water: undefined,
         materials: builtInMaterials,
         coefficients: defaultCoefficients,
-        units: 'metric',
+        locale: plainLocale,
         today: '2026-11-25',
       }).verdicts,
     ).flatMap(({ findings }) => findings.filter(({ state }) => state === 'cannot-tell')),

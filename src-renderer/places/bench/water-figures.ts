@@ -1,6 +1,5 @@
 import type { Water } from '@shared/schema/water'
 import { conditionsAt } from '@shared/tides/conditions'
-import { significant } from '@shared/units/display'
 import type { Result } from '@shared/units/result'
 import type { Predicted } from '@renderer/state/water-outlook'
 import { reader } from '@renderer/ui/reader.svelte'
@@ -38,6 +37,6 @@ export function waterFigures(water: Water, outlook: Result<Predicted> | undefine
 function depthText(lowM: number, highM: number): string {
   const high = reader.say(highM, 'm')
   if (lowM <= 0) return `${w.dries}, ${high}`
-  const low = significant(reader.shown(lowM, 'm'))
+  const low = reader.digits(reader.shown(lowM, 'm'))
   return lowM === highM ? high : `${low}-${high}`
 }

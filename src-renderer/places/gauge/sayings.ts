@@ -2,6 +2,7 @@ import { printedLimit } from '@shared/rules/printed'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
 import { sayDayOfYear } from '@renderer/ui/calendar-day'
+import { reader } from '@renderer/ui/reader.svelte'
 import { gaugeWords as w } from './words'
 
 /** What people call a species, to stand at the head of a line. */
@@ -24,8 +25,8 @@ export function sayCatch(species: Species, pack: RulePack): string {
 export function saySize(size: SizeLimit, pack: RulePack): string {
   const who = size.sex === undefined ? '' : `${size.sex === 'male' ? 'males' : 'females'} `
   const bounds = [
-    size.min === undefined ? undefined : `at least ${printedLimit(size.min, size.unit)}`,
-    size.max === undefined ? undefined : `at most ${printedLimit(size.max, size.unit)}`,
+    size.min === undefined ? undefined : `at least ${printedLimit(size.min, size.unit, reader.decimalMark)}`,
+    size.max === undefined ? undefined : `at most ${printedLimit(size.max, size.unit, reader.decimalMark)}`,
   ].filter((bound) => bound !== undefined)
   const what = bounds.length === 0 ? 'no least size' : bounds.join(' and ')
   return sentence(`${who}${what}${where(size, pack)}`)
@@ -33,7 +34,7 @@ export function saySize(size: SizeLimit, pack: RulePack): string {
 
 /** "5 crabs a person a day." */
 export function sayBag(bag: BagLimit, pack: RulePack): string {
-  const amount = bag.value === undefined ? 'no limit stated' : `${bag.value} ${unitOf(bag)}`
+  const amount = bag.value === undefined ? 'no limit stated' : `${reader.field(bag.value, '')} ${unitOf(bag)}`
   const scope = { person: 'a person', boat: 'a boat', licence: 'a licence' }[bag.scope]
   const per =
     bag.per === undefined ? '' : ` ${{ day: 'a day', week: 'a week', '24-hours': 'in 24 hours' }[bag.per]}`

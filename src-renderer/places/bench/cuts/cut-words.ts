@@ -1,5 +1,4 @@
 import type { PanelCut } from '@shared/design/cut-list'
-import { significant } from '@shared/units/display'
 import { reader } from '@renderer/ui/reader.svelte'
 
 export const cutWords = {
@@ -34,7 +33,7 @@ export function panelShapeText({ shape }: PanelCut): string {
     case 'disc':
       return `disc ${m(shape.diameterM)} across`
     case 'sector':
-      return `sector, radii ${m(shape.innerRadiusM)} and ${m(shape.outerRadiusM)}, ${significant(shape.angleDeg)}°`
+      return `sector, radii ${m(shape.innerRadiusM)} and ${m(shape.outerRadiusM)}, ${reader.digits(shape.angleDeg)}°`
     case 'trapezium':
       return `${m(shape.longM)} tapering to ${m(shape.shortM)}, ${m(shape.depthM)} deep`
   }

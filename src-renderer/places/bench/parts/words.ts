@@ -51,7 +51,7 @@ export const partFieldWords = {
   wireBar: 'Mesh, wire to wire',
   knotted: 'Knotted',
   hanging: 'Hanging ratio',
-  hangingHint: '0.71 hangs the mesh square',
+  hangingHint: (ratio: string) => `${ratio} hangs the mesh square`,
   entangles: 'Loose enough to tangle a crab',
 
   addEntrance: 'Add an entrance',

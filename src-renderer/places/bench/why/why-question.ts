@@ -4,7 +4,7 @@ import type { Trip } from '@shared/schema/trip'
 import type { Water } from '@shared/schema/water'
 import type { Tables } from '@renderer/state/figures.svelte'
 import type { Predicted } from '@renderer/state/water-outlook'
-import type { UnitSystem } from '@shared/units/display'
+import type { ReaderLocale } from '@shared/units/locale'
 import type { SingleChange } from '@shared/verdicts/best-change'
 import type { BandPoint, Explanation } from '@shared/verdicts/explain'
 
@@ -16,7 +16,7 @@ export interface WhyQuestion {
   /** What a saved water does at its strongest on the days of the trip. */
   readonly predicted: Predicted
   readonly outlook: Outlook
-  readonly units: UnitSystem
+  readonly locale: ReaderLocale
   readonly tables: Tables
 }
 

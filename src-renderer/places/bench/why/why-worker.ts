@@ -6,11 +6,11 @@ import type { WhyAnswer, WhyQuestion } from './why-question'
 const BARS_MM = [6, 8, 10, 12, 14, 16, 18, 20, 22, 25]
 
 /** Forces, curves and changes: some hundred solutions of the rope, so they are found away from the interface. */
-function answer({ pot, trip, water, predicted, outlook, units, tables }: WhyQuestion): WhyAnswer {
+function answer({ pot, trip, water, predicted, outlook, locale, tables }: WhyQuestion): WhyAnswer {
   const input = {
     pot,
     trip,
-    units,
+    locale,
     ...tables,
     ...(water ? { conditions: conditionsAt(water, predicted) } : {}),
   }

@@ -1,6 +1,5 @@
 import type { WorkWindow } from '@shared/match/windows'
 import { clockAt } from '@shared/tides/local-time'
-import { significant } from '@shared/units/display'
 import { DateTime } from 'luxon'
 import { reader } from '@renderer/ui/reader.svelte'
 import { tideWords as w } from '../words'
@@ -34,8 +33,7 @@ export function sayWindow(zone: string, window: WorkWindow): string {
 }
 
 /** A height of tide or a depth, in metres or feet however small: −0.07 m, never −68 mm. */
-export const sayHeight = (m: number) =>
-  `${significant(Number(reader.field(m, 'm'))).replace('-', '−')} ${reader.symbol('m')}`
+export const sayHeight = (m: number) => `${reader.field(m, 'm').replace('-', '−')} ${reader.symbol('m')}`
 
 /** A signed stream in words: flood, ebb or slack. */
 export function sayStream(mps: number): string {
