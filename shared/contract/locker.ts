@@ -2,7 +2,7 @@ import type { HistoryLine } from '@shared/journal/history'
 import type { LockerState, RunState } from '@shared/journal/locker-state'
 import { calendarDay, id, shortText, wholeBetween } from '@shared/schema/fields'
 import { InstalledPartSchema } from '@shared/schema/gear'
-import { EventDraftSchema, floatNumber, replaceReasons } from '@shared/schema/journal'
+import { EventDraftSchema, floatNumber, replaceReasons, type JournalEvent } from '@shared/schema/journal'
 import * as v from 'valibot'
 import { call, nothing } from './call'
 
@@ -61,6 +61,8 @@ export const locker = {
     v.strictObject({ pot: v.optional(id), limit: wholeBetween(1, 5000) }),
     v.array(historyLine),
   ),
+  /** One event as it was written, however long ago. */
+  'locker:event': call(v.strictObject({ event: id }), v.custom<JournalEvent>(isRecord)),
   /** Runs, the latest first. */
   'locker:runs': call(
     v.strictObject({ skip: wholeBetween(0, 1e6), limit: wholeBetween(1, 500) }),

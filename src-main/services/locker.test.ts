@@ -131,6 +131,24 @@ test('events of another machine are picked up as its file appears and grows, and
   expect(history.map(({ event, undone: gone }) => [event.kind, gone])).toContainEqual(['haul', true])
 })
 
+test('a single event is found however much was written since', async () => {
+  const shed = await services()
+  const { state } = await got(shed, 'locker:add-pots', { pots: dozen.slice(0, 1) })
+  const pot = Object.keys(state.pots)[0] ?? ''
+  const { events } = await got(shed, 'locker:record', {
+    events: [
+      { kind: 'set', pot },
+      { kind: 'haul', pot, kept: 7 },
+      ...Array.from({ length: 600 }, () => ({ kind: 'clean' as const, pot })),
+    ],
+  })
+  expect(await got(shed, 'locker:event', { event: events[1] ?? '' })).toMatchObject({ kind: 'haul', kept: 7 })
+  expect(await answer(shed.handlers, 'locker:event', { event: 'nothing' })).toMatchObject({
+    ok: false,
+    error: { code: 'not_found' },
+  })
+})
+
 test('a photo is kept in the data folder and comes back; what is no photo is refused', async () => {
   const shed = await services()
   const { state } = await got(shed, 'locker:add-pots', { pots: dozen.slice(0, 1) })

@@ -68,6 +68,12 @@ export function lockerHandlers({ locker, newId, sources }: LockerParts): Handler
         const { book } = await locker.open()
         return ok(historyOf(book.events, { limit, ...(pot === undefined ? {} : { pot }) }))
       }),
+    'locker:event': ({ event }) =>
+      asResult(async () => {
+        const { book } = await locker.open()
+        const found = book.events.find(({ id }) => id === event)
+        return found ? ok(found) : err({ code: 'not_found', message: 'That is no longer in the history.' })
+      }),
     'locker:runs': ({ skip, limit }) =>
       asResult(async () => {
         const { book } = await locker.open()
