@@ -86,6 +86,15 @@ test('shared reads no clock and rolls no dice', () => {
   expect(impure).toEqual([])
 })
 
+test('the controls of the interface know nothing of what is kept, nor of the screens they stand on', () => {
+  const found = importsUnder('src-renderer/ui').filter(
+    ({ file, from }) =>
+      from.startsWith('@renderer/') ||
+      (from.startsWith('.') && !join(file, '..', from).startsWith(join('src-renderer', 'ui'))),
+  )
+  expect(found).toEqual([])
+})
+
 test('the preload imports types and the bridge of Electron alone', () => {
   const lines = textOf('src-main/preload.ts')
     .split('\n')

@@ -7,8 +7,8 @@ import { commands } from './commands.svelte'
 import CurveChart from './CurveChart.svelte'
 import DataTable from './DataTable.svelte'
 import Dialog from './Dialog.svelte'
-import FindingCard from './FindingCard.svelte'
 import Tabs from './Tabs.svelte'
+import VersionProblems from './VersionProblems.svelte'
 
 const text = (html: string) => createRawSnippet(() => ({ render: () => `<div>${html}</div>` }))
 
@@ -175,28 +175,19 @@ test('the palette finds a command by its words and runs it', async () => {
   forget()
 })
 
-test('a finding says its value, limit and margin, and shows its part', async () => {
-  const onshow = vi.fn()
-  const screen = await render(FindingCard, {
-    finding: {
-      rule: 'US-WA:cord-size',
-      state: 'fails',
-      part: 'release',
-      what: 'The release cord is thicker than the most allowed.',
-      actual: 4,
-      limit: 3.2,
-      margin: -0.8,
-      unit: 'mm',
-      standing: 'law',
-      source: { title: 'A rule', date: '2026', confidence: 'read' },
-    },
-    partName: 'Show the release cord',
-    onshow,
+test('two versions can be settled; a file with no earlier version leads to the backups', async () => {
+  const onbackups = vi.fn()
+  const settle = vi.fn(() => Promise.resolve({ ok: true as const, value: {} }))
+  const screen = await render(VersionProblems, {
+    problems: [
+      { id: 'a', kind: 'conflict', message: 'Two versions.', other: {} },
+      { id: 'b', kind: 'set-aside', message: 'It cannot be read.' },
+    ],
+    settle,
+    onbackups,
   })
-  await expect.element(screen.getByRole('img', { name: 'Fails' })).toBeVisible()
-  await expect.element(screen.getByText('−0.8 mm')).toBeVisible()
-  await screen.getByRole('button', { name: 'Show the release cord' }).click()
-  expect(onshow).toHaveBeenCalledOnce()
-  await screen.getByRole('button', { name: /^Law/ }).click()
-  await expect.element(screen.getByText('Read at the source')).toBeVisible()
+  await screen.getByRole('button', { name: 'Look in the backups' }).click()
+  expect(onbackups).toHaveBeenCalledOnce()
+  await screen.getByRole('button', { name: 'Keep both' }).click()
+  expect(settle).toHaveBeenCalledWith('a', 'keep-both')
 })
