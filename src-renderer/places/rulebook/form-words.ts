@@ -68,7 +68,6 @@ export const formWords = {
   zone: 'Zone',
   wholeRegion: 'Whole region',
   save: 'Use my rule',
-  cancel: 'Cancel',
   needsSays: 'Write the rule in one sentence.',
   packTitle: 'Start or copy a region',
   packFrom: 'Start from',

@@ -17,7 +17,6 @@ export const materialWords = {
   yours: 'Yours',
   shipped: 'Shipped',
   keep: 'Keep it',
-  cancel: 'Cancel',
   newTitle: (table: string) => `New row: ${table}`,
   editTitle: (name: string) => `Change ${name}`,
   ownSource: 'Entered by hand',
