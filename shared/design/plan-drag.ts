@@ -77,6 +77,7 @@ export function planDrag(pot: Pot, shape: PotShape, flow: PlanFlow = cleanPot): 
  * Whether a pot dropped at the surface lands, and stays, base down.
  *
  * @param waterDensity [kg/m³]
+ * @param flow growth and coefficients; those of a clean pot where left out
  * @returns speed and righting arm; undefined where the weight cannot be told
  */
 export function landing(
@@ -84,6 +85,7 @@ export function landing(
   materials: Materials,
   mass: MassProperties = massProperties(pot, materials),
   waterDensity = seaWaterDensity,
+  flow: PlanFlow = cleanPot,
 ): Sinking | undefined {
   if (mass.missing.length > 0 || mass.onBottomMassKg <= 0) return undefined
   const foot = pot.body.feet > 0 ? footLengthM : 0
@@ -92,7 +94,10 @@ export function landing(
     centreOfGravityM: mass.centreOfGravity[2] + foot,
     displacedM3: mass.volumeM3,
     centreOfBuoyancyM: mass.centreOfBuoyancy[2] + foot,
-    planDrag: planDrag(pot, shapeOf(pot.body)).map((piece) => ({ ...piece, heightM: piece.heightM + foot })),
+    planDrag: planDrag(pot, shapeOf(pot.body), flow).map((piece) => ({
+      ...piece,
+      heightM: piece.heightM + foot,
+    })),
     waterDensity,
   })
 }

@@ -30,7 +30,7 @@ const pot: Pot = {
 const dungeness = { species: 'metacarcinus-magister', measure: 'inside-points', sizeMm: 158.75 } as const
 const mudCrab = { species: 'scylla-serrata', measure: 'length', sizeMm: 85 } as const
 const trip = (soakH: number) => ({ format: 'potwright/trip', version: 1, soakH }) as const
-const input: FishesInput = { pot, trip: trip(3), legalSizes: [dungeness], landsBaseDown: true }
+const input: FishesInput = { pot, trip: trip(3), legalSizes: [dungeness], landing: 'holds' }
 const state = (rule: string, change: Partial<FishesInput> = {}) =>
   fishes({ ...input, ...change }).findings.find((finding) => finding.rule.startsWith(rule))?.state
 
@@ -119,6 +119,13 @@ test('open gear is asked only about its bait and how it lands', () => {
   ])
   expect(verdict.figures?.['bestSoakH']).toMatchObject({ low: 0.25, high: 0.5 })
 })
+
+test.each(['holds', 'close', 'fails'] as const)(
+  'a pot that lands base down or not: %s is said as it is',
+  (landing) => {
+    expect(state('fishes:base-down', { landing })).toBe(landing)
+  },
+)
 
 test('a soak curve never exceeds a full pot, and leaking entrances bring the best soak earlier', () => {
   const rate = fc.double({ min: 0.01, max: 0.5, noNaN: true })

@@ -17,7 +17,7 @@ export interface FishesInput {
   /** Least legal sizes of the species sought, as the rules of the place take them. */
   readonly legalSizes?: readonly LegalSize[]
   /** Whether it comes to rest base down, from where its weight and lift are. */
-  readonly landsBaseDown?: boolean
+  readonly landing?: 'holds' | 'close' | 'fails'
   readonly assumptions?: FishingAssumptions
   /** How the sentences write quantities; figures stay as they are. Metric with a full stop unless said. */
   readonly locale?: ReaderLocale
@@ -34,7 +34,7 @@ export interface FishesInput {
 export function fishes(input: FishesInput): Verdict {
   const { pot, trip, assumptions: sheet = fishingAssumptions, locale = plainLocale } = input
   const enclosed = isOpenGear(pot) ? [] : enclosedFindings(input, sheet, locale)
-  const findings = [baitOutlastsSoak(pot, trip, sheet, locale), ...enclosed, baseDown(input.landsBaseDown)]
+  const findings = [baitOutlastsSoak(pot, trip, sheet, locale), ...enclosed, baseDown(input.landing)]
   return {
     state: worstState(findings.map((finding) => finding.state)),
     findings,

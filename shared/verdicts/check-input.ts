@@ -5,6 +5,7 @@ import type { Pot } from '@shared/schema/pot'
 import type { Trip } from '@shared/schema/trip'
 import type { Conditions, MissingConditions } from '@shared/tides/conditions'
 import type { ReaderLocale } from '@shared/units/locale'
+import type { Landing } from './landing'
 
 /** Everything a full check needs. What is left out makes the verdicts that need it "cannot tell". */
 export interface CheckInput {
@@ -15,8 +16,8 @@ export interface CheckInput {
   readonly trip?: Trip
   /** From the rules of the region, judged elsewhere. */
   readonly legal?: Verdict
-  /** From the fishing models, judged elsewhere. */
-  readonly fishing?: Verdict
+  /** From the fishing models, judged elsewhere; they ask how the pot lands, where that can be told. */
+  readonly fishing?: (landing: Landing | undefined) => Verdict
   readonly wear?: WearState
   /** How the sentences write quantities; figures stay SI. Metric with a full stop unless said. */
   readonly locale?: ReaderLocale

@@ -3,6 +3,7 @@ import type { CheckInput } from './check-input'
 import { floatShows } from './float-shows'
 import { holdsBottom } from './holds-bottom'
 import { cannotTell, verdictOf } from './judging'
+import { landingOf } from './landing'
 import { lifts } from './lifts'
 import { prepare } from './prepared'
 import { stows } from './stows'
@@ -21,12 +22,13 @@ export type { CheckInput } from './check-input'
  */
 export function checkPot(input: CheckInput): Check {
   const prepared = prepare(input)
+  const landing = landingOf(prepared)
   const verdicts = {
     legal: input.legal ?? notJudged('legal:region', 'whether it is legal', 'the region'),
-    holdsBottom: holdsBottom(prepared),
+    holdsBottom: holdsBottom(prepared, landing),
     floatShows: floatShows(prepared),
     lifts: lifts(prepared),
-    fishes: input.fishing ?? notJudged('fishes:trip', 'how it fishes', 'the trip'),
+    fishes: input.fishing?.(landing) ?? notJudged('fishes:trip', 'how it fishes', 'the trip'),
     stows: stows(prepared),
   }
   return {

@@ -1,7 +1,5 @@
-import { massProperties } from '@shared/design/mass-properties'
-import { landing } from '@shared/design/plan-drag'
 import type { FishingAssumptions } from '@shared/fishing/assumptions'
-import { fishes } from '@shared/fishing/fishes'
+import { fishes, type FishesInput } from '@shared/fishing/fishes'
 import { judge } from '@shared/rules/judge'
 import type { Check, Verdict } from '@shared/schema/check'
 import type { RulePack } from '@shared/schema/rule-pack'
@@ -10,7 +8,6 @@ import { conditionsAt } from '@shared/tides/conditions'
 import { checkPot, type CheckInput } from './check-pot'
 import { cannotTell, verdictOf } from './judging'
 import { legalSizes } from './legal-sizes'
-import { knownConditions, waterDensityOf } from './prepared'
 
 /** A design with everything that may be known about where and how it is fished. */
 export interface FullCheckInput extends Omit<CheckInput, 'conditions' | 'legal' | 'fishing'> {
@@ -39,7 +36,7 @@ export function fullCheck(input: FullCheckInput): Check {
     ...known,
     ...(conditions ? { conditions } : {}),
     legal: legalVerdict(input),
-    fishing: fishingVerdict(input, pack, waterDensityOf(knownConditions(conditions))),
+    fishing: (landing) => fishingVerdict(input, pack, landing?.state),
   })
 }
 
@@ -50,17 +47,16 @@ function legalVerdict({ pot, trip, water, pack, today, locale }: FullCheckInput)
 }
 
 function fishingVerdict(
-  { pot, materials, trip, fishingFigures, locale }: FullCheckInput,
+  { pot, trip, fishingFigures, locale }: FullCheckInput,
   pack: RulePack | undefined,
-  waterDensity: number,
+  landing: FishesInput['landing'],
 ): Verdict {
-  const fall = landing(pot, materials, massProperties(pot, materials), waterDensity)
   return fishes({
     pot,
     ...(trip ? { trip } : {}),
     ...(pack && trip ? { legalSizes: legalSizes(pack, trip) } : {}),
     ...(locale ? { locale } : {}),
-    ...(fall ? { landsBaseDown: fall.landsBaseDown } : {}),
+    ...(landing ? { landing } : {}),
     ...(fishingFigures ? { assumptions: fishingFigures } : {}),
   })
 }

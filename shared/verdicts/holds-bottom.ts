@@ -1,4 +1,3 @@
-import { landing } from '@shared/design/plan-drag'
 import type { Outlook } from '@shared/physics/coefficients'
 import { gravity } from '@shared/physics/constants'
 import { criticalCurrents, type CriticalCurrents } from '@shared/physics/holding/critical-current'
@@ -10,6 +9,7 @@ import type { Conditions } from '@shared/tides/conditions'
 import { baseRing, ringAdvice, ringDensity, type Wanted } from './base-ring'
 import { depthsOver, dryingFinding, tooShallow } from './depths'
 import { cannotTell, isFiniteSpread, joined, sources, spreadOf, stateOver, verdictOf } from './judging'
+import { landingOf, type Landing } from './landing'
 import { forEachOutlook, standingIn, type Prepared } from './prepared'
 import { rangeWarnings } from './range-warnings'
 
@@ -31,7 +31,7 @@ interface SolvedPot {
  *   is not known
  * @source shared/physics/holding
  */
-export function holdsBottom(prepared: Prepared): Verdict {
+export function holdsBottom(prepared: Prepared, landing = landingOf(prepared)): Verdict {
   const missing = missingFor(prepared)
   const weight = prepared.mass.missing.length === 0 ? { submergedWeightN: prepared.wetWeightN } : {}
   const { conditions } = prepared
@@ -42,10 +42,13 @@ export function holdsBottom(prepared: Prepared): Verdict {
   if (prepared.wetWeightN <= 0) return verdictOf([floatsAway(prepared)], weight)
   const place = { depthM: worst, currentMps: conditions.surfaceCurrentMps, bottom: conditions.bottom }
   const solved = forEachOutlook((outlook) => solvePot(prepared, { outlook, ...place }))
-  return verdictOf(findingsOf(prepared, conditions, solved, place), {
-    ...weight,
-    ...figuresOf(conditions, solved),
-  })
+  return verdictOf(
+    [...findingsOf(prepared, conditions, solved, place), ...landsBaseDown(prepared, landing)],
+    {
+      ...weight,
+      ...figuresOf(conditions, solved),
+    },
+  )
 }
 
 type Solved = Record<Outlook, SolvedPot>
@@ -110,7 +113,6 @@ function findingsOf(prepared: Prepared, conditions: Conditions, solved: Solved, 
     movement(prepared, solved, place, 'slide'),
     movement(prepared, solved, place, 'tip'),
     ...lineFailure(solved),
-    ...landsBaseDown(prepared),
     ...dryingFinding(prepared, conditions),
     ...rangeWarnings(prepared, conditions),
     ...tiedOff(prepared),
@@ -184,21 +186,24 @@ function lineFailure(solved: Solved): Finding[] {
   ]
 }
 
-function landsBaseDown(prepared: Prepared): Finding[] {
-  const { input, mass, waterDensity, words } = prepared
-  const fall = landing(input.pot, input.materials, mass, waterDensity)
-  if (!fall) return []
+function landsBaseDown({ words }: Prepared, landing: Landing | undefined): Finding[] {
+  if (!landing) return []
+  const { state, likely } = landing
+  const sentence = {
+    holds: `Sinks base down at about ${words.with(likely.speedMps, 'm/s')}.`,
+    close:
+      'Likely sinks base down, but little rights it. A heavier base ring keeps it base down for certain.',
+    fails: 'May turn over on its way down: its weight sits high. A heavier base ring keeps it base down.',
+  }
   return [
     {
       rule: 'bottom:lands',
-      state: fall.landsBaseDown ? 'holds' : 'fails',
+      state,
       part: 'body',
-      what: fall.landsBaseDown
-        ? `Sinks base down at about ${words.with(fall.speedMps, 'm/s')}.`
-        : 'May turn over on its way down: its weight sits high. A heavier base ring keeps it base down.',
-      actual: fall.rightingArmM,
+      what: sentence[state],
+      actual: likely.rightingArmM,
       limit: 0,
-      margin: fall.rightingArmM,
+      margin: likely.rightingArmM,
       unit: 'm',
       standing: 'engineering',
       source: sources.size,

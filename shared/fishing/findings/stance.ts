@@ -46,14 +46,14 @@ export function haulPointClear(pot: Pot, sheet: FishingAssumptions, { decimalMar
 }
 
 /** Whether the pot sits base down; upside down, crabs feed from the top and never enter. */
-export function baseDown(landsBaseDown: boolean | undefined): Finding {
+export function baseDown(state: 'holds' | 'close' | 'fails' | undefined): Finding {
   const common = {
     rule: 'fishes:base-down',
     part: 'body',
     standing: 'engineering',
     source: practice,
   } as const
-  if (landsBaseDown === undefined) {
+  if (state === undefined) {
     const missing = 'how the pot lands'
     return {
       ...common,
@@ -62,11 +62,10 @@ export function baseDown(landsBaseDown: boolean | undefined): Finding {
       missing,
     }
   }
-  return landsBaseDown
-    ? { ...common, state: 'holds', what: 'The pot lands and sits base down.' }
-    : {
-        ...common,
-        state: 'fails',
-        what: 'The pot can land upside down, and crabs then feed from the top. Put weight low.',
-      }
+  const what = {
+    holds: 'The pot lands and sits base down.',
+    close: 'The pot likely lands base down, but little keeps it from turning over. Put weight low.',
+    fails: 'The pot can land upside down, and crabs then feed from the top. Put weight low.',
+  }
+  return { ...common, state, what: what[state] }
 }
