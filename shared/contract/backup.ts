@@ -1,9 +1,10 @@
 import * as v from 'valibot'
+import { id } from '@shared/schema/fields'
 import { call, nothing } from './call'
 
 const backupId = v.pipe(v.string(), v.regex(/^[0-9]{8}-[0-9]{6}(-[a-z-]{1,24})?$/, 'must name a backup'))
 
-const subject = v.picklist(['pots', 'waters', 'packs', 'materials', 'journal', 'settings'])
+const subject = v.picklist(['pots', 'waters', 'packs', 'materials', 'photos', 'journal', 'settings'])
 
 /** Everything as the backup has it, or only what is not here: then what was changed on both sides stays as it is here. */
 export const restoreTakes = ['everything', 'missing'] as const
@@ -12,16 +13,30 @@ export const restoreTakes = ['everything', 'missing'] as const
 const change = v.strictObject({
   subject,
   id: v.string(),
-  name: v.string(),
+  /** Left out of photos and of log entries, which are told by their number alone. */
+  name: v.optional(v.string()),
   effect: v.picklist(['add', 'change', 'same']),
+  /** How many things it stands for. */
+  count: v.number(),
 })
+
+/** Photos that cannot be read, in words that tell them apart. The rest is done all the same. */
+const lost = v.array(v.string())
 
 const preview = v.strictObject({
   writtenAt: v.string(),
   changes: v.array(change),
   /** Things here that the backup does not hold; a restore leaves them as they are. */
   untouched: v.number(),
+  lost,
 })
+
+/** A file on its way in or out in parts. */
+const transfer = id
+
+/** A few megabytes of a file, as base64, so that no message grows with what is kept. */
+export const partBytes = 4 * 1024 * 1024
+const base64 = v.pipe(v.string(), v.maxLength(8_000_000), v.base64('must be a part of a file'))
 
 export const backup = {
   'backup:list': call(
@@ -30,18 +45,34 @@ export const backup = {
       v.strictObject({ id: backupId, writtenAt: v.string(), sizeBytes: v.number(), reason: v.string() }),
     ),
   ),
-  'backup:create': call(nothing, v.strictObject({ id: backupId })),
+  'backup:create': call(nothing, v.strictObject({ id: backupId, lost })),
   'backup:preview': call(v.strictObject({ id: backupId }), preview),
   /** Puts back everything the backup holds; a backup of the state before is made first. */
   'backup:restore': call(
     v.strictObject({ id: backupId, take: v.optional(v.picklist(restoreTakes)) }),
-    v.strictObject({ before: backupId, changes: v.array(change) }),
+    v.strictObject({ before: backupId, changes: v.array(change), lost }),
   ),
-  /** Everything in one file, to move to another machine. */
-  'backup:export': call(nothing, v.strictObject({ fileName: v.string(), text: v.string() })),
-  /** Takes a file of another machine in as a backup, to be previewed and restored like any other. */
-  'backup:import': call(
-    v.strictObject({ text: v.pipe(v.string(), v.maxLength(200_000_000)) }),
-    v.strictObject({ id: backupId }),
+  /** Everything in one file, photos and all, to move to another machine. It is read part by part. */
+  'backup:export': call(
+    nothing,
+    v.strictObject({
+      transfer,
+      fileName: v.string(),
+      /** About how large the file will be. */
+      bytes: v.number(),
+      lost,
+    }),
   ),
+  /** The next part of the file, and whether it was the last. */
+  'backup:export-part': call(
+    v.strictObject({ transfer }),
+    v.strictObject({ base64: v.string(), last: v.boolean() }),
+  ),
+  /** Hands over a file part by part; the first names no transfer yet. */
+  'backup:import-part': call(
+    v.strictObject({ transfer: v.optional(transfer), base64 }),
+    v.strictObject({ transfer }),
+  ),
+  /** Takes what was handed over in as a backup, to be previewed and restored like any other. */
+  'backup:import': call(v.strictObject({ transfer }), v.strictObject({ id: backupId })),
 }

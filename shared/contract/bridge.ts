@@ -14,6 +14,8 @@ export type Notice =
   | { kind: 'opened'; fileName: string; text: string }
   /** Something that runs by itself could not be done, such as the backup of the day. */
   | { kind: 'trouble'; message: string }
+  /** How far something long is that the page asked for. */
+  | { kind: 'progress'; done: number; of: number }
   /** The window is about to close: save now, then call `app:flushed`. */
   | { kind: 'closing' }
 

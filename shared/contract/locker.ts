@@ -1,6 +1,6 @@
 import type { HistoryLine } from '@shared/journal/history'
 import type { LockerState, RunState } from '@shared/journal/locker-state'
-import { calendarDay, id, shortText, wholeBetween } from '@shared/schema/fields'
+import { calendarDay, id, photoFile, shortText, wholeBetween } from '@shared/schema/fields'
 import { InstalledPartSchema } from '@shared/schema/gear'
 import { EventDraftSchema, floatNumber, replaceReasons, type JournalEvent } from '@shared/schema/journal'
 import * as v from 'valibot'
@@ -78,11 +78,6 @@ export const locker = {
     v.strictObject({ fileName: v.string(), text: v.string() }),
   ),
 }
-
-const photoFile = v.pipe(
-  v.string(),
-  v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}\.(jpg|png|webp)$/, 'must be a photo of the locker'),
-)
 
 /** A photo travels as base64; 12 MB is more than a telephone makes. */
 const base64 = v.pipe(v.string(), v.maxLength(16_000_000), v.base64('must be a photo'))

@@ -17,6 +17,12 @@ export const wholeBetween = (min: number, max: number) =>
 /** Letters, digits, dash and underscore: safe as a file name on every system. */
 export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, 'must be a plain id'))
 
+/** The file of a photo in the data folder; a name and nothing of a path. */
+export const photoFile = v.pipe(
+  v.string(),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}\.(jpg|png|webp)$/, 'must be a photo in the data folder'),
+)
+
 export const name = v.pipe(v.string(), v.trim(), v.minLength(1, 'must not be empty'), v.maxLength(120))
 
 export const shortText = v.pipe(v.string(), v.maxLength(400))

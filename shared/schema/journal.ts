@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { calendarDay, id, numberBetween, shortText, slug, wholeBetween } from './fields'
+import { calendarDay, id, numberBetween, photoFile, shortText, slug, wholeBetween } from './fields'
 import { InstalledPartSchema } from './gear'
 import { quickCheck, type QuickCheck } from './quick-check'
 
@@ -93,10 +93,7 @@ const eventBodies = {
   photo: {
     pot: id,
     part: v.optional(id),
-    file: v.pipe(
-      v.string(),
-      v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}\.(jpg|png|webp)$/, 'must be a photo in the data folder'),
-    ),
+    file: photoFile,
     caption: note,
   },
   stock: {

@@ -20,6 +20,7 @@ import { withOwnMaterials } from '@shared/design/materials/built-in'
 import { coefficientsWith } from '@shared/physics/coefficients'
 import { ok } from '@shared/units/result'
 import { appHandlers, type Host } from './app'
+import { atIntervals } from './at-intervals'
 import { BackupService } from './backup-service'
 import { backupHandlers } from './backup'
 import { noDemo } from './demo/demo-switch'
@@ -112,9 +113,10 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     onWritten: await watches.watch('journal'),
     ...(disk ? { disk } : {}),
   })
+  const photos = new PhotoFolder(dataFolder, newId, disk)
   const lockerParts = {
     locker: new LockerBook(journal, now),
-    photos: new PhotoFolder(dataFolder, newId, disk),
+    photos,
     newId,
     sources: {
       now,
@@ -130,10 +132,11 @@ export async function createServices(options: ServiceOptions): Promise<Services>
     },
   }
   const backups = new BackupService({
-    archive: new BackupArchive(join(dataFolder, 'backups'), now),
-    holdings: { pots, waters, packs, materials, settings, journal },
+    archive: new BackupArchive(join(dataFolder, 'backups'), now, disk),
+    holdings: { pots, waters, packs, materials, settings, journal, photos },
     machine: machine.name,
     now,
+    tell: atIntervals((done, of) => watches.tell({ kind: 'progress', done, of })),
   })
 
   return {
@@ -147,7 +150,7 @@ export async function createServices(options: ServiceOptions): Promise<Services>
       ...materialHandlers(materials, () => materialsWritten(materials.fileName)),
       ...packHandlers(packs),
       ...settingsHandlers(settings, () => settingsWritten(settings.fileName)),
-      ...backupHandlers(backups),
+      ...backupHandlers(backups, newId),
       ...printingHandlers(host.printer),
       ...noDemo,
       ...appHandlers({ host, dataFolder, machine, now, readOnly }),
@@ -157,6 +160,11 @@ export async function createServices(options: ServiceOptions): Promise<Services>
       const made = await asResult(async () => ok(await backups.daily()))
       if (!made.ok)
         watches.tell({ kind: 'trouble', message: `No backup was made today. ${made.error.message}` })
+      else if (made.value.length > 0)
+        watches.tell({
+          kind: 'trouble',
+          message: `The backup of today is without what cannot be read: ${made.value.join('; ')}.`,
+        })
     },
     onNotice: (listener) => watches.onNotice(listener),
     close: () => watches.close(),

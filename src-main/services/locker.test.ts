@@ -1,11 +1,11 @@
 import { appendFile, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { temporaryFolder } from '@main/storage/temporary-folder'
-import type { Channel, Reply, Request } from '@shared/contract/contract'
 import { afterEach, expect, test } from 'vitest'
 import { answer } from './answer'
 import type { Services } from './create-services'
 import { openTestServices } from './open-test-services'
+import { got } from './test-calls'
 
 const data = temporaryFolder()
 const opened: Services[] = []
@@ -17,16 +17,6 @@ async function services(machine = 'shed') {
   const started = await openTestServices(data(), machine)
   opened.push(started)
   return started
-}
-
-async function got<C extends Channel>(
-  { handlers }: Services,
-  channel: C,
-  request: Request<C>,
-): Promise<Reply<C>> {
-  const reply = await answer(handlers, channel, JSON.parse(JSON.stringify(request)))
-  if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
-  return reply.value as Reply<C>
 }
 
 const rope = {

@@ -1,15 +1,15 @@
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import * as v from 'valibot'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { failing } from '@main/storage/failing-disk'
 import { samplePot } from '@main/storage/sample-pots'
 import { temporaryFolder } from '@main/storage/temporary-folder'
 import type { Notice } from '@shared/contract/bridge'
-import { type Channel, contract, type Reply, type Request } from '@shared/contract/contract'
+import { contract } from '@shared/contract/contract'
 import { answer } from './answer'
 import type { Services } from './create-services'
 import { openTestServices } from './open-test-services'
+import { ask, got } from './test-calls'
 
 const data = temporaryFolder()
 const opened: Services[] = []
@@ -21,19 +21,6 @@ async function services(machine = 'shed', more: Parameters<typeof openTestServic
   const started = await openTestServices(data(), machine, more)
   opened.push(started)
   return started
-}
-
-/** Asks as a page would, and holds the answer against the contract. */
-async function ask<C extends Channel>({ handlers }: Services, channel: C, request: Request<C>) {
-  const reply = await answer(handlers, channel, JSON.parse(JSON.stringify(request)))
-  if (reply.ok) v.assert(contract[channel].reply as v.GenericSchema, JSON.parse(JSON.stringify(reply.value)))
-  return reply
-}
-
-async function got<C extends Channel>(from: Services, channel: C, request: Request<C>): Promise<Reply<C>> {
-  const reply = await ask(from, channel, request)
-  if (!reply.ok) throw new Error(`${channel}: ${reply.error.message}`)
-  return reply.value as Reply<C>
 }
 
 describe('calls from outside', () => {
@@ -202,93 +189,6 @@ describe('rules', () => {
     ])
     expect(packs.find(({ region }) => region === 'US-WA')?.owner).toBe('built-in')
     expect(await readFile(join(data(), 'packs', 'US-WA.rules.json'), 'utf8')).toBe('{"region":"US-WA"}')
-  })
-})
-
-describe('backups', () => {
-  const filled = async () => {
-    const open = await services()
-    await got(open, 'pots:save', { document: samplePot('a') })
-    await got(open, 'journal:append', { events: [{ kind: 'clean', pot: 'pot-7' }] })
-    await got(open, 'settings:set', { set: { units: 'imperial' } })
-    return open
-  }
-
-  test('say what they would change, put it back, and keep the state before', async () => {
-    const open = await filled()
-    const { id } = await got(open, 'backup:create', {})
-    const { revision } = await got(open, 'pots:get', { id: 'a' })
-    await got(open, 'pots:save', { document: samplePot('a', { name: 'Spoilt' }), revision })
-    await got(open, 'pots:save', { document: samplePot('b') })
-    const { changes, untouched } = await got(open, 'backup:preview', { id })
-    expect(changes.find(({ subject }) => subject === 'pots')).toMatchObject({ id: 'a', effect: 'change' })
-    expect(changes.find(({ subject }) => subject === 'settings')).toMatchObject({ effect: 'same' })
-    expect(untouched).toBe(1)
-    const { before } = await got(open, 'backup:restore', { id })
-    const names = async () => (await got(open, 'pots:list', {})).items.map(({ document }) => document.name)
-    expect(await names()).toEqual(['Pot a', 'Pot b'])
-    await got(open, 'backup:restore', { id: before })
-    expect(await names()).toEqual(['Pot b', 'Spoilt'])
-  })
-
-  test('take only what is missing, and leave what was changed here', async () => {
-    const open = await filled()
-    await got(open, 'pots:save', { document: samplePot('gone') })
-    const { id } = await got(open, 'backup:create', {})
-    const { revision } = await got(open, 'pots:get', { id: 'a' })
-    await got(open, 'pots:save', { document: samplePot('a', { name: 'Better' }), revision })
-    await got(open, 'pots:delete', { id: 'gone' })
-    const { changes } = await got(open, 'backup:restore', { id, take: 'missing' })
-    expect(changes).toMatchObject([{ subject: 'pots', id: 'gone', effect: 'add' }])
-    const names = (await got(open, 'pots:list', {})).items.map(({ document }) => document.name)
-    expect(names).toEqual(['Better', 'Pot gone'])
-  })
-
-  test('move everything to another machine in one file', async () => {
-    const { text, fileName } = await got(await filled(), 'backup:export', {})
-    expect(fileName).toBe('potwright-2026-12-05.backup.json')
-    const other = await openTestServices(join(data(), 'other'), 'boat')
-    opened.push(other)
-    const { id } = await got(other, 'backup:import', { text })
-    await got(other, 'backup:restore', { id })
-    expect((await got(other, 'pots:list', {})).items).toHaveLength(1)
-    expect((await got(other, 'journal:list', {})).events).toMatchObject([
-      { kind: 'clean', machine: 'shed', seq: 1 },
-    ])
-    await got(other, 'backup:restore', { id })
-    expect((await got(other, 'journal:list', {})).events).toHaveLength(1)
-  })
-
-  test('of the day are made once, and not of nothing', async () => {
-    const empty = await services()
-    await empty.dailyBackup()
-    expect(await got(empty, 'backup:list', {})).toEqual([])
-    const open = await filled()
-    await open.dailyBackup()
-    await open.dailyBackup()
-    expect(await got(open, 'backup:list', {})).toMatchObject([{ reason: 'daily' }])
-  })
-
-  test('that are damaged or gone change nothing', async () => {
-    const open = await filled()
-    const { id } = await got(open, 'backup:create', {})
-    await writeFile(join(data(), 'backups', `${id}.backup.json.gz`), 'not packed')
-    expect(await ask(open, 'backup:restore', { id })).toMatchObject({ error: { code: 'invalid' } })
-    expect(await ask(open, 'backup:restore', { id: '20200101-000000-daily' })).toMatchObject({
-      error: { code: 'not_found' },
-    })
-    expect(await ask(open, 'backup:import', { text: '{}' })).toMatchObject({ ok: false })
-    expect(await ask(open, 'backup:preview', { id: '../../x' })).toMatchObject({ error: { code: 'invalid' } })
-  })
-
-  test.each([
-    ['packs', { region: '../../../outside' }],
-    ['pots', { ...samplePot('a'), id: '../outside' }],
-  ])('whose %s name a place outside the data folder are not taken in', async (subject, item) => {
-    const open = await filled()
-    const { text } = await got(open, 'backup:export', {})
-    const tampered = JSON.stringify({ ...(JSON.parse(text) as object), [subject]: [item] })
-    expect(await ask(open, 'backup:import', { text: tampered })).toMatchObject({ error: { code: 'invalid' } })
   })
 })
 

@@ -18,11 +18,12 @@ export const temporaryPrefix = '.tmp-'
 
 /**
  * Writes a whole file so that a crash or a power cut leaves the old content or the new, never a mixture:
- * temporary file in the same folder, synced, renamed over the target, folder synced.
+ * temporary file in the same folder, synced, renamed over the target, folder synced. Content that comes in parts and
+ * ends in an error never takes the target's place.
  */
 export async function writeDurably(
   path: string,
-  content: string | Uint8Array,
+  content: string | Uint8Array | AsyncIterable<Uint8Array>,
   disk: Disk = realDisk,
 ): Promise<void> {
   const folder = dirname(path)
@@ -31,7 +32,7 @@ export async function writeDurably(
   try {
     const file = await disk.open(temporary, 'wx')
     try {
-      await file.writeFile(content)
+      for await (const part of inParts(content)) await file.writeFile(part) // each goes on where the last ended
       await file.sync()
     } finally {
       await file.close()
@@ -43,6 +44,9 @@ export async function writeDurably(
   }
   await syncFolder(folder, disk)
 }
+
+const inParts = (content: string | Uint8Array | AsyncIterable<Uint8Array>) =>
+  typeof content === 'string' || content instanceof Uint8Array ? [content] : content
 
 async function renamePatiently(from: string, to: string, disk: Disk): Promise<void> {
   for (const waitMs of renameWaitsMs) {

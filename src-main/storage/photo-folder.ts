@@ -1,8 +1,13 @@
-import { readFile } from 'node:fs/promises'
+import { readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
+import * as v from 'valibot'
+import type { BackupPhoto } from '@shared/schema/backup'
+import { photoFile } from '@shared/schema/fields'
 import { err, ok, type Result } from '@shared/units/result'
 import { type Disk, writeDurably } from './durable-write'
-import { isMissing } from './storage-fault'
+import { namesIn } from './folder-reader'
+import { bytesOf, fingerprintOf } from './photo-content'
+import { errnoCode, isMissing } from './storage-fault'
 
 const kinds = {
   jpg: { type: 'image/jpeg', starts: [0xff, 0xd8, 0xff] },
@@ -18,6 +23,8 @@ type Ending = keyof typeof kinds
 /** Photos of damage, one file each under a name of our own; never changed once written. */
 export class PhotoFolder {
   readonly #folder: string
+  /** What is in each photo, found out once for as long as its file stays as it is. */
+  readonly #known = new Map<string, { signature: string; photo: BackupPhoto }>()
 
   constructor(
     dataFolder: string,
@@ -57,5 +64,43 @@ export class PhotoFolder {
         message: 'The photo is not in the data folder. It may not have arrived from the other machine yet.',
       })
     }
+  }
+
+  pathOf({ file }: BackupPhoto): string {
+    return join(this.#folder, file)
+  }
+
+  /** Every photo with what is in it, and the files that cannot be read. */
+  async all(): Promise<{ photos: BackupPhoto[]; unreadable: string[] }> {
+    const photos: BackupPhoto[] = []
+    const unreadable: string[] = []
+    for (const file of (await namesIn(this.#folder)).filter((name) => v.is(photoFile, name)).sort())
+      try {
+        photos.push(await this.#look(file))
+      } catch (thrown) {
+        if (errnoCode(thrown) === undefined) throw thrown
+        if (!isMissing(thrown)) unreadable.push(file)
+      }
+    return { photos, unreadable }
+  }
+
+  read(photo: BackupPhoto): AsyncIterable<Uint8Array> {
+    return bytesOf(this.pathOf(photo))
+  }
+
+  /** Puts a photo in its place, whatever is there: a restore, of which a backup was made before. */
+  put(photo: BackupPhoto, content: AsyncIterable<Uint8Array>): Promise<void> {
+    return writeDurably(this.pathOf(photo), content, this.disk)
+  }
+
+  async #look(file: string): Promise<BackupPhoto> {
+    const path = join(this.#folder, file)
+    const { size, mtimeMs } = await stat(path)
+    const signature = `${size}:${mtimeMs}`
+    const known = this.#known.get(file)
+    if (known?.signature === signature) return known.photo
+    const photo = { file, ...(await fingerprintOf(path)) }
+    this.#known.set(file, { signature, photo })
+    return photo
   }
 }

@@ -5,6 +5,7 @@ import { bringIn } from '@renderer/state/bring-in'
 import { demo } from '@renderer/state/demo.svelte'
 import { locker } from '@renderer/state/locker.svelte'
 import { onHostNotice } from '@renderer/state/host-notices'
+import { longWork } from '@renderer/state/long-work.svelte'
 import { materials } from '@renderer/state/materials.svelte'
 import { packs } from '@renderer/state/packs.svelte'
 import { route } from '@renderer/state/route.svelte'
@@ -56,6 +57,9 @@ async function heed(notice: Notice): Promise<void> {
       return
     case 'trouble':
       notices.say(notice.message, { tone: 'fails' })
+      return
+    case 'progress':
+      longWork.heed(notice)
       return
     case 'changed':
       await reread(notice.subject)

@@ -11,17 +11,22 @@ export function offerBlob(fileName: string, blob: Blob): void {
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000)
 }
 
-/** Lets the reader choose files, and returns their texts; none when they think better of it. */
-export function askForFiles(accept: string): Promise<{ name: string; text: string }[]> {
+/** Lets the reader choose files; none when they think better of it. */
+export function chooseFiles(accept: string): Promise<readonly File[]> {
   return new Promise((resolve) => {
     const input = document.createElement('input')
     input.type = 'file'
     input.accept = accept
     input.multiple = true
     input.oncancel = () => resolve([])
-    input.onchange = () => resolve(readFiles([...(input.files ?? [])]))
+    input.onchange = () => resolve([...(input.files ?? [])])
     input.click()
   })
+}
+
+/** The same, and returns their texts. */
+export async function askForFiles(accept: string): Promise<{ name: string; text: string }[]> {
+  return readFiles(await chooseFiles(accept))
 }
 
 export function readFiles(files: readonly File[]): Promise<{ name: string; text: string }[]> {

@@ -1,19 +1,11 @@
+import { chooseFiles } from './file-exchange'
+
 /** A photo is kept no wider or higher than this; damage is seen well enough, and the data folder stays small. */
 const mostPixels = 2000
 const quality = 0.85
 
 /** Lets the reader choose photos, or take one where the machine has a camera. */
-export function askForPhotos(): Promise<readonly File[]> {
-  return new Promise((resolve) => {
-    const input = document.createElement('input')
-    input.type = 'file'
-    input.accept = 'image/jpeg,image/png,image/webp,image/*'
-    input.multiple = true
-    input.oncancel = () => resolve([])
-    input.onchange = () => resolve([...(input.files ?? [])])
-    input.click()
-  })
-}
+export const askForPhotos = () => chooseFiles('image/jpeg,image/png,image/webp,image/*')
 
 /**
  * A photo as it is kept: drawn again at a reasonable size, which also leaves out where and when it was taken.

@@ -17,7 +17,7 @@ export type Edition = 'browser' | 'desktop'
 export interface OpenedEdition {
   readonly page: Page
   /** What is in the file that the page hands over for keeping when `act` is done. */
-  readonly savedBy: (act: () => Promise<void>) => Promise<string>
+  readonly savedBy: (act: () => Promise<void>) => Promise<Buffer>
   /** The PDF that comes of it when `act` asks for one. */
   readonly printed: (act: () => Promise<void>) => Promise<Buffer>
   /** Ends it as a user would. */

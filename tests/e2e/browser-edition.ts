@@ -59,7 +59,7 @@ export async function openBrowserEdition(
   }
   const savedBy = async (act: () => Promise<void>) => {
     const [download] = await Promise.all([page.waitForEvent('download'), act()])
-    return readFile(await download.path(), 'utf8')
+    return readFile(await download.path())
   }
   // The browser's own print dialog cannot be clicked: what it would print is taken when the page asks for it.
   const printed = async (act: () => Promise<void>) => {

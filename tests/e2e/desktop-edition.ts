@@ -46,7 +46,7 @@ export async function openDesktopEdition(
       const path = join(places.home, 'handed-over')
       const [state] = await Promise.all([app.evaluate(answerSaveDialog, path), act()])
       if (state !== 'completed') throw new Error(`the file was not kept: ${state}`)
-      return readFile(path, 'utf8')
+      return readFile(path)
     },
     printed: async (act) => {
       const path = join(places.home, 'printed.pdf')

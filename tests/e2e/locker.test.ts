@@ -1,10 +1,11 @@
 import { appendFile, readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import type { Locator, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import { editions, openApp, type RunningApp } from './app'
 import { ask } from './ask'
 import { axeInBothThemes } from './axe'
+import { chooseFile, onePixel } from './files'
 
 /* The round of owned gear: add pots, set them, haul them, miss one, find a rope worn, replace it; and bad input. */
 
@@ -41,21 +42,6 @@ async function choose(page: Page, button: string, name: string, text: string): P
   const file = { name, mimeType: 'text/csv', buffer: Buffer.from(text) }
   await chooseFile(page, page.getByRole('button', { name: button }), file)
 }
-
-async function chooseFile(
-  page: Page,
-  button: Locator,
-  file: { name: string; mimeType: string; buffer: Buffer },
-): Promise<void> {
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button.click()])
-  await chooser.setFiles(file)
-}
-
-/** The smallest picture there is. */
-const onePixel = Buffer.from(
-  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
-  'base64',
-)
 
 const state = async (page: Page) => {
   const answer = (await ask(page, 'locker:state', {})) as {
@@ -205,7 +191,7 @@ describe('browser edition', () => {
     const table = await app.savedBy(() =>
       page.getByRole('menuitem', { name: 'Parts, for a spreadsheet' }).click(),
     )
-    expect(table).toMatch(/^number,part,material.*\n[\s\S]*A1,netting,PE/)
+    expect(table.toString()).toMatch(/^number,part,material.*\n[\s\S]*A1,netting,PE/)
     expect(app.troubles).toEqual([])
   })
 
@@ -281,7 +267,7 @@ describe('browser edition', () => {
       expect(await axeInBothThemes(page)).toEqual([])
       await page.keyboard.press('Escape')
       await page.getByRole('tab', { name: /Photos/ }).click()
-      await page.getByText('a backup does not hold them').waitFor()
+      await page.getByText('Backups hold them too').waitFor()
       await page.getByRole('button', { name: 'Take back' }).click()
       await page.getByText('Photos of damage go here.').waitFor()
       expect(app.troubles).toEqual([])

@@ -35,7 +35,7 @@ async function shadowVolume(page: Page): Promise<void> {
 async function savedRules({ page, savedBy }: RunningApp, menu: Locator): Promise<void> {
   await menu.click()
   const file = await savedBy(() => page.getByRole('menuitem', { name: 'Save as a file' }).click())
-  expect(JSON.parse(file)).toMatchObject({
+  expect(JSON.parse(file.toString())).toMatchObject({
     region: 'US-WA',
     over: 'built-in',
     rules: [{ id: 'US-WA:volume' }],

@@ -1,6 +1,9 @@
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterEach, expect, test } from 'vitest'
 import { openApp, type RunningApp } from './app'
+import { chooseFile, onePixel } from './files'
 
 /* The Workshop: a figure of one's own changes a verdict, and a backup brings back what was spoilt. */
 
@@ -62,7 +65,10 @@ test('lead of one’s own weighs what its row says', async () => {
 
 test('a backup shows what it would change, puts it back, and everything leaves as one file', async () => {
   app = await openApp('browser')
-  const { page } = app
+  const { page, dataFolder } = app
+  const photo = join(dataFolder, 'photos', 'eye.png')
+  await mkdir(dirname(photo), { recursive: true })
+  await writeFile(photo, onePixel)
   await page.getByLabel('Name of the design').fill('Good pot')
   await expect.poll(() => page.getByText('Saved', { exact: true }).isVisible()).toBe(true)
   await open(page, 'Workshop', 'Backup and moving')
@@ -77,12 +83,21 @@ test('a backup shows what it would change, puts it back, and everything leaves a
   const dialog = page.getByRole('dialog')
   await dialog.getByRole('cell', { name: 'Good pot' }).waitFor()
   await dialog.getByRole('button', { name: 'Put everything back' }).click()
-  await page.getByText(/^Put back: /).waitFor()
+  await page.getByText(/^Put back as they were then: 1 design/).waitFor()
   await page.getByRole('row').filter({ hasText: 'Before a restore' }).waitFor()
   const everything = await app.savedBy(() =>
     page.getByRole('button', { name: 'Save everything as a file' }).click(),
   )
-  expect(everything).toContain('Good pot')
+  await rm(photo)
+  await chooseFile(page, page.getByRole('button', { name: 'Bring in such a file' }), {
+    name: 'everything.zip',
+    mimeType: 'application/zip',
+    buffer: everything,
+  })
+  await dialog.getByText('Would add 1 photo.').waitFor()
+  await dialog.getByRole('button', { name: 'Only what is missing here' }).click()
+  await page.getByText('Added 1 photo. The state before is kept as a backup.').waitFor()
+  expect(await readFile(photo)).toEqual(onePixel)
   await open(page, 'Bench')
   await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('Good pot')
   expect(app.troubles).toEqual([])

@@ -142,7 +142,7 @@ export const workWords = {
 
 export const photoWords = {
   none: 'Photos of damage go here.',
-  kept: 'JPEG, PNG or WebP, kept no larger than 2,000 points across, in the photos folder of your data. They move house with it; a backup does not hold them.',
+  kept: 'JPEG, PNG or WebP, kept no larger than 2,000 points across, in the photos folder of your data. Backups hold them too.',
   add: 'Add a photo',
   part: 'Part',
   wholePot: 'The pot',
