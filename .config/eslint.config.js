@@ -30,5 +30,14 @@ export default ts.config(
   {
     files: ['**/*.svelte', '**/*.svelte.ts'],
     languageOptions: { parserOptions: { parser: ts.parser, svelteFeatures: { runes: true } } },
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: 'SvelteAwaitBlock',
+          message: 'It keeps what it showed in memory: use ui/Promised.svelte.',
+        },
+      ],
+    },
   },
 )
