@@ -4,13 +4,15 @@ import {
   displayUnit,
   fieldText,
   formatMargin,
+  formatNominal,
   formatQuantity,
   formatSpread,
   fromDisplay,
   significant,
   toDisplay,
 } from './display'
-import { unitSystems, type ReaderLocale } from './locale'
+import { decimalMarks, unitSystems, type ReaderLocale } from './locale'
+import { typedNumber } from './typed-number'
 
 const metric: ReaderLocale = { units: 'metric', decimalMark: '.' }
 const imperial: ReaderLocale = { units: 'imperial', decimalMark: '.' }
@@ -100,4 +102,38 @@ describe('reading', () => {
     expect(fieldText(900, 'mm', imperial)).toBe('35.433')
     expect(fieldText(0.1 + 0.2, 'm', metric)).toBe('0.3')
   })
+})
+
+describe('where a decimal stands behind a comma', () => {
+  const comma: ReaderLocale = { units: 'metric', decimalMark: ',' }
+  test('quantities, margins, spreads and fields have it', () => {
+    expect(formatQuantity(0.912, 'm/s', comma)).toBe('0,91 m/s')
+    expect(formatQuantity(0.0043, 'm', comma)).toBe('4,3 mm')
+    expect(formatMargin(-0.8, 'mm', comma)).toBe('−0,8 mm')
+    expect(formatSpread({ low: 0.61, mid: 0.904, high: 1.32 }, 'm/s', comma)).toBe('0,61-1,3 m/s, likely 0,9')
+    expect(fieldText(900, 'mm', { ...comma, units: 'imperial' })).toBe('35,433')
+    expect(formatNominal(9.5, comma)).toBe('9,5 mm')
+  })
+  test('whole numbers are not grouped, so a mark is always the decimal one', () => {
+    expect(formatQuantity(12_345, 'N', comma)).toBe('12300 N')
+    expect(formatNominal(1234.5, comma)).toBe('1234,5 mm')
+    expect(fieldText(1_234_567, 'mm', comma)).toBe('1234567')
+  })
+})
+
+test('what stands in a field is read back as the same number, and stands the same again', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+      fc.constantFrom('mm', 'm', 'kg', 'N', 'm/s', '°C', 'h', 'position', '1/day', ''),
+      fc.record({ units: fc.constantFrom(...unitSystems), decimalMark: fc.constantFrom(...decimalMarks) }),
+      (value, unit, locale) => {
+        const { decimals } = displayUnit(unit, locale.units)
+        const text = fieldText(value, unit, locale)
+        const read = typedNumber(text)
+        expect(read).toBeCloseTo(Number(toDisplay(value, unit, locale.units).toFixed(decimals)), 12)
+        expect(fieldText(fromDisplay(read ?? NaN, unit, locale.units), unit, locale)).toBe(text)
+      },
+    ),
+  )
 })

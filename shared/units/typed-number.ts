@@ -1,6 +1,6 @@
 /**
- * A number as people type it: with a point or a comma for the decimal, or as a fraction the way inches are written,
- * `1/8`, `2 3/16` or `2-3/16`.
+ * A number as people type it: with a full stop or a comma for the decimal in every locale and never grouped, or as a
+ * fraction the way inches are written, `1/8`, `2 3/16` or `2-3/16`.
  *
  * @param text what was typed
  * @returns the number, or undefined where it is none

@@ -64,6 +64,24 @@ test('imperial shows inches and still stores millimetres', async () => {
   reader.units = 'metric'
 })
 
+test('where a decimal stands behind a comma, a field shows and says it so, and either mark is typed', async () => {
+  reader.decimalMark = ','
+  const { onchange, field, screen } = await numberField({ value: 9.5 })
+  await expect.element(field).toHaveValue('9,5')
+  await expect.element(field).toHaveAttribute('aria-valuetext', '9,5 mm')
+  // What machines read stays a number.
+  await expect.element(field).toHaveAttribute('aria-valuenow', '9.5')
+  await field.fill('12,25')
+  expect(onchange).toHaveBeenLastCalledWith(12.25)
+  await field.fill('12.75')
+  expect(onchange).toHaveBeenLastCalledWith(12.75)
+  await field.fill('1.234,5')
+  await expect
+    .element(screen.getByRole('alert'))
+    .toHaveTextContent('Bar diameter needs a number. It stays at 9,5 mm.')
+  reader.decimalMark = '.'
+})
+
 test('a slider and its number twin carry the same name and say the unit', async () => {
   const onchange = vi.fn()
   const screen = await render(SliderField, {
