@@ -1,6 +1,6 @@
 import * as v from 'valibot'
 import { id } from '@shared/schema/fields'
-import { call, nothing } from './call'
+import { base64Text, call, nothing } from './call'
 
 const backupId = v.pipe(v.string(), v.regex(/^[0-9]{8}-[0-9]{6}(-[a-z-]{1,24})?$/, 'must name a backup'))
 
@@ -36,7 +36,7 @@ const transfer = id
 
 /** A few megabytes of a file, as base64, so that no message grows with what is kept. */
 export const partBytes = 4 * 1024 * 1024
-const base64 = v.pipe(v.string(), v.maxLength(8_000_000), v.base64('must be a part of a file'))
+const base64 = base64Text(8_000_000, 'must be a part of a file')
 
 export const backup = {
   'backup:list': call(

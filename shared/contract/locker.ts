@@ -4,7 +4,7 @@ import { calendarDay, id, photoFile, shortText, wholeBetween } from '@shared/sch
 import { InstalledPartSchema } from '@shared/schema/gear'
 import { EventDraftSchema, floatNumber, replaceReasons, type JournalEvent } from '@shared/schema/journal'
 import * as v from 'valibot'
-import { call, nothing } from './call'
+import { base64Text, call, nothing } from './call'
 
 /** The state is our own answer, made by folding what was checked when it was read. */
 const lockerState = v.custom<LockerState>(isRecord)
@@ -80,7 +80,7 @@ export const locker = {
 }
 
 /** A photo travels as base64; 12 MB is more than a telephone makes. */
-const base64 = v.pipe(v.string(), v.maxLength(16_000_000), v.base64('must be a photo'))
+const base64 = base64Text(16_000_000, 'must be a photo')
 
 export const photos = {
   'photos:add': call(

@@ -1,8 +1,8 @@
 import type { IncomingMessage } from 'node:http'
 import { err, ok, type Result } from '@shared/units/result'
 
-// A backup of a large locker is the biggest thing that is ever sent.
-const largestBytes = 256 * 1024 * 1024
+// A photo is the largest thing that is sent at once; what is larger goes over in parts.
+const largestBytes = 32 * 1024 * 1024
 
 /** The JSON that was posted, or why it is none. */
 export async function readBody(request: IncomingMessage): Promise<Result<unknown>> {

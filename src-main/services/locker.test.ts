@@ -162,5 +162,11 @@ test('a photo is kept in the data folder and comes back; what is no photo is ref
       error: { code: 'invalid' },
     })
   }
+  const large = Buffer.concat([bytes, Buffer.alloc(11_000_000)]).toString('base64')
+  expect((await got(shed, 'photos:add', { pot, base64: large })).file).toMatch(/jpg$/)
+  expect(await answer(shed.handlers, 'photos:add', { pot, base64: `${large.slice(4)}====` })).toMatchObject({
+    ok: false,
+    error: { path: 'base64' },
+  })
   expect(await answer(shed.handlers, 'photos:get', { file: '../settings.json' })).toMatchObject({ ok: false })
 })
