@@ -31,8 +31,13 @@ describe('days by the clock of the place', () => {
   })
 
   test('the hour that the clock shows is summer time in summer', () => {
-    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 6, 15, 19, 2), true)).toBe('12:02 PDT')
-    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 20, 2), true)).toBe('12:02 PST')
+    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 6, 15, 19, 2), { withZone: true })).toBe('12:02 PDT')
+    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 20, 2), { withZone: true })).toBe('12:02 PST')
+    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 20, 2), { hours: 12 })).toBe('12:02 PM')
+    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 8, 2), { hours: 12 })).toBe('12:02 AM')
+    expect(clockAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 17, 2), { hours: 12, withZone: true })).toBe(
+      '9:02 AM PST',
+    )
     expect(dayAt('America/Los_Angeles', Date.UTC(2026, 0, 15, 3))).toBe('2026-01-14')
   })
 

@@ -42,9 +42,20 @@ export function dayAt(zone: string, timeMs: number): string {
   return DateTime.fromMillis(timeMs, { zone }).toFormat('yyyy-MM-dd')
 }
 
-/** Clock time at a place, `05:47`, with the zone's short name where asked: `05:47 PST`. */
-export function clockAt(zone: string, timeMs: number, withZone = false): string {
+export interface ClockFormat {
+  /** Hours that the reader's clock counts to. */
+  readonly hours?: 12 | 24
+  /** With the zone's short name. */
+  readonly withZone?: boolean
+}
+
+/** Clock time at a place: `17:47`, `5:47 PM`, with its zone `17:47 PST`. */
+export function clockAt(
+  zone: string,
+  timeMs: number,
+  { hours = 24, withZone = false }: ClockFormat = {},
+): string {
   // Rounded to the minute, as tide tables are: 05:46:40 is printed 05:47.
   const at = DateTime.fromMillis(Math.round(timeMs / 60_000) * 60_000, { zone, locale: 'en' })
-  return at.toFormat(withZone ? 'HH:mm ZZZZ' : 'HH:mm')
+  return at.toFormat(`${hours === 24 ? 'HH:mm' : 'h:mm a'}${withZone ? ' ZZZZ' : ''}`)
 }

@@ -30,7 +30,7 @@ export function tideText(
     const today = dayAt(zone, timeMs)
     if (today !== day) lines.push('', today)
     day = today
-    lines.push(`  ${clockAt(zone, timeMs, true)}  ${text}`)
+    lines.push(`  ${clockAt(zone, timeMs, { withZone: true })}  ${text}`)
   }
   const { missing, notes } = prediction
   return [...lines, '', ...missing.map((what) => `Cannot tell: ${what} is not known.`), ...notes].join('\n')

@@ -12,7 +12,7 @@ export const sayMoment = (at: string | number) =>
   new Date(at).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
 
 export const sayClock = (at: string | number) =>
-  new Date(at).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit' })
+  new Date(at).toLocaleTimeString(undefined, { hour: 'numeric', minute: '2-digit' })
 
 /** Money without a currency: it is the user's own. */
 export const sayMoney = (amount: number) =>

@@ -5,6 +5,7 @@ import { userEvent } from 'vitest/browser'
 import { expect, test, vi } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import { tidePicture } from '@renderer/state/tide-picture'
+import { reader } from '@renderer/ui/reader.svelte'
 import { MapView } from './stations/map-view.svelte'
 import StationMap from './stations/StationMap.svelte'
 import TidePictureChart from './tide/TidePicture.svelte'
@@ -32,6 +33,7 @@ function pictureOf(water: Water, days = 2, day = '2026-12-05') {
 }
 
 test('the picture is read by keyboard: height, depth, stream, and whether the pot does its work', async () => {
+  reader.hours = 24
   const screen = await render(TidePictureChart, { picture: pictureOf(narrows), nowMs: 0 })
   const slider = screen.getByRole('slider', { name: /Heron Narrows/ })
   ;(slider.element() as unknown as SVGElement).focus()
@@ -39,6 +41,10 @@ test('the picture is read by keyboard: height, depth, stream, and whether the po
   await expect
     .element(slider)
     .toHaveAttribute('aria-valuetext', expect.stringMatching(/^Sat 5 Dec 00:00, height/))
+  reader.hours = 12
+  await expect
+    .element(slider)
+    .toHaveAttribute('aria-valuetext', expect.stringMatching(/^Sat 5 Dec 12:00 AM, height/))
   const read = new Set<string>()
   for (let press = 0; press < 40; press++) {
     await userEvent.keyboard('{ArrowRight}')

@@ -9,8 +9,13 @@ const HOURS = [1, 3, 6, 12, 24, 48, 168]
  * @param from, to milliseconds since 1970
  * @param zone     time zone of the place, as `America/Los_Angeles`
  * @param most     how many ticks there is room for
+ * @param hours    hours that the reader's clock counts to
  */
-export function timeTicks(from: number, to: number, zone: string, most: number): PlotTick[] {
+export function timeTicks(
+  from: number,
+  to: number,
+  { zone, most, hours: clock }: { zone: string; most: number; hours: 12 | 24 },
+): PlotTick[] {
   const hours = (to - from) / 3_600_000
   const every = HOURS.find((step) => hours / step <= most) ?? 336
   const ticks: PlotTick[] = []
@@ -18,7 +23,11 @@ export function timeTicks(from: number, to: number, zone: string, most: number):
   while (at.toMillis() <= to) {
     const midnight = at.hour === 0
     if (at.toMillis() >= from)
-      ticks.push({ x: at.toMillis(), label: at.toFormat(midnight ? 'ccc d LLL' : 'HH:mm'), strong: midnight })
+      ticks.push({
+        x: at.toMillis(),
+        label: at.toFormat(midnight ? 'ccc d LLL' : clock === 24 ? 'HH:mm' : 'h a'),
+        strong: midnight,
+      })
     at = every >= 24 ? at.plus({ days: every / 24 }) : nextHour(at, every)
   }
   return ticks
@@ -28,8 +37,4 @@ export function timeTicks(from: number, to: number, zone: string, most: number):
 function nextHour(at: DateTime, every: number): DateTime {
   const hour = Math.floor(at.hour / every) * every + every
   return hour >= 24 ? at.plus({ days: 1 }).startOf('day') : at.set({ hour })
-}
-
-export function sayTime(at: number, zone: string): string {
-  return DateTime.fromMillis(at, { zone }).toFormat('ccc d LLL HH:mm')
 }

@@ -1,8 +1,9 @@
 import type { HeightEvent } from '@shared/tides/predict-water'
 import type { StreamEvent } from '@shared/tides/stream'
-import { clockAt, dayAt, type TimeSpan } from '@shared/tides/local-time'
+import { dayAt, type TimeSpan } from '@shared/tides/local-time'
 import { overlap } from '@shared/match/bands'
 import type { TidePicture } from '@renderer/state/tide-picture'
+import { reader } from '@renderer/ui/reader.svelte'
 import { sayDay } from '../tide/sayings'
 
 /** One local day of a table or a card. */
@@ -26,7 +27,7 @@ export function tableDays({ prediction, light, pot }: TidePicture): TableDay[] {
     return {
       ...day,
       name: sayDay(zone, day.fromMs),
-      light: sun ? `${clockAt(zone, sun.fromMs)}-${clockAt(zone, sun.toMs)}` : '',
+      light: sun ? `${reader.clock(zone, sun.fromMs)}-${reader.clock(zone, sun.toMs)}` : '',
       heights: heightEvents.filter(within),
       slacks: streamEvents.filter((event) => event.kind === 'slack' && within(event)),
       runs: streamEvents.filter(

@@ -1,5 +1,4 @@
 import type { WorkWindow } from '@shared/match/windows'
-import { clockAt } from '@shared/tides/local-time'
 import { DateTime } from 'luxon'
 import { reader } from '@renderer/ui/reader.svelte'
 import { tideWords as w } from '../words'
@@ -11,7 +10,7 @@ export const sayDay = (zone: string, atMs: number) =>
 /** A stretch of time; the day is named again only where it changes. */
 export function saySpan(zone: string, { fromMs, toMs }: { fromMs: number; toMs: number }): string {
   const [first, last] = [sayDay(zone, fromMs), sayDay(zone, toMs)]
-  return `${first} ${clockAt(zone, fromMs)}-${first === last ? '' : `${last} `}${clockAt(zone, toMs, true)}`
+  return `${first} ${reader.clock(zone, fromMs)}-${first === last ? '' : `${last} `}${reader.clockWithZone(zone, toMs)}`
 }
 
 /** Three digits, as a course is steered: 007°. */
@@ -23,7 +22,7 @@ export function sayWindow(zone: string, window: WorkWindow): string {
   const [first, last] = [start, end].map((deg) => (deg === undefined ? undefined : sayCourse(deg)))
   const course = first ?? last
   return [
-    slackMs === undefined ? '' : w.slackAt(clockAt(zone, slackMs)),
+    slackMs === undefined ? '' : w.slackAt(reader.clock(zone, slackMs)),
     w.strongest(reader.say(strongestMps, 'm/s')),
     first && last && first !== last ? w.courseTurns(first, last) : course ? w.course(course) : '',
     inDaylight ? '' : w.inTheDark,
