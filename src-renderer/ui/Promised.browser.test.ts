@@ -6,10 +6,18 @@ import Promised from './Promised.svelte'
 
 const text = (words: string) => createRawSnippet(() => ({ render: () => `<p>${words}</p>` }))
 const said = createRawSnippet((value: () => string) => ({ render: () => `<p>${value()}</p>` }))
+
+/** A promise that is kept when the test says so. */
+function promised<T>() {
+  let resolve: (value: T) => void = () => undefined
+  const promise = new Promise<T>((keep) => (resolve = keep))
+  return { promise, resolve }
+}
+
 const words = { children: said, waiting: text('wait'), failed: text('failed') }
 
 test('says that it waits, then what came or that nothing came', async () => {
-  const { promise, resolve } = Promise.withResolvers<string>()
+  const { promise, resolve } = promised<string>()
   const screen = await render(Promised<string>, { promise, ...words })
   await expect.element(screen.getByText('wait')).toBeVisible()
   resolve('twelve pots')
@@ -19,7 +27,7 @@ test('says that it waits, then what came or that nothing came', async () => {
 })
 
 test('shows what was asked for last, whichever comes first', async () => {
-  const [first, second] = [Promise.withResolvers<string>(), Promise.withResolvers<string>()]
+  const [first, second] = [promised<string>(), promised<string>()]
   const screen = await render(Promised<string>, { promise: first.promise, ...words })
   await screen.rerender({ promise: second.promise })
   second.resolve('the second')
