@@ -5,6 +5,14 @@ export function hasDisplay(env = process.env, platform = process.platform) {
   return platform === 'win32' || platform === 'darwin' || Boolean(env.DISPLAY || env.WAYLAND_DISPLAY)
 }
 
+/**
+ * Whether the desktop runtime ended for want of something on this machine: a library of the system (the loader's 127),
+ * or leave to put itself into its sandbox (it stops itself, by a trap).
+ */
+export function neverCameUp(code, signal) {
+  return code === 127 || signal === 'SIGTRAP'
+}
+
 /** Opens an address in the user's own browser; where there is none, the printed address has to do. */
 export function openInBrowser(address, env = process.env, platform = process.platform) {
   if (env.CI || !hasDisplay(env, platform)) return

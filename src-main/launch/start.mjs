@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { buildIfStale } from './build.mjs'
 import { electronProgram, fetchElectron } from './electron-program.mjs'
-import { hasDisplay, openInBrowser } from './desktop.mjs'
+import { hasDisplay, neverCameUp, openInBrowser } from './desktop.mjs'
 
 /*
  * `npm start`: builds what is stale, then opens the desktop window, or the browser edition where the desktop
@@ -16,28 +16,31 @@ const { browserOnly, rest } = split(process.argv.slice(2))
 
 if (!(await buildIfStale(root, say))) process.exit(1)
 
-const reason = browserOnly ? 'you asked for it' : await whyNoWindow()
-if (reason === undefined) openWindow()
-else openBrowserEdition(reason)
+if (browserOnly) openBrowserEdition('you asked for it')
+else await openWindow()
 
-/** Why the desktop window cannot be opened, or undefined where it can. */
-async function whyNoWindow() {
-  if (!hasDisplay()) return 'there is no display here'
-  if (electronProgram(root)) return undefined
-  const trouble = await fetchElectron(root, say)
-  return trouble && `the desktop runtime is not here and ${trouble}`
-}
-
-function openWindow() {
+async function openWindow() {
+  if (!hasDisplay())
+    return openBrowserEdition('there is no display here', 'run “npm start” where there is a screen')
+  const trouble = electronProgram(root) ? undefined : await fetchElectron(root, say)
+  if (trouble)
+    return openBrowserEdition(
+      `the desktop runtime is not here and ${trouble}`,
+      'run “npx install-electron” with a connection, then “npm start” again',
+    )
   const child = spawn(electronProgram(root), ['.', ...rest], { cwd: root, stdio: 'inherit' })
-  child.on('error', (error) => openBrowserEdition(`the desktop runtime did not start (${error.message})`))
-  child.on('close', (code) => (process.exitCode = code ?? 1))
+  const orElse = (why) => openBrowserEdition(`the desktop window did not come up: ${why}`)
+  child.on('error', (error) => orElse(error.message))
+  child.on('close', (code, signal) => {
+    if (neverCameUp(code, signal)) orElse('the runtime’s own words stand above')
+    else process.exitCode = code ?? 1
+  })
 }
 
-function openBrowserEdition(reason) {
+/** Opens the browser edition, says why, and what would bring the desktop window. */
+function openBrowserEdition(reason, help) {
   say(`Opening the browser edition, because ${reason}.`)
-  if (!browserOnly)
-    say('For the desktop window, run “npx install-electron” with a connection, then “npm start” again.')
+  if (help) say(`For the desktop window, ${help}.`)
   const args = [join(root, 'out', 'main', 'potwright.js'), 'serve', ...rest]
   const child = spawn(process.execPath, args, { stdio: ['inherit', 'pipe', 'inherit'] })
   let seen = ''
