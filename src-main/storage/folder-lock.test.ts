@@ -1,7 +1,7 @@
 import { readdir, utimes, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { lockFolder } from './folder-lock'
+import { lockFolder, type Machinery } from './folder-lock'
 import { temporaryFolder } from './temporary-folder'
 
 const data = temporaryFolder()
@@ -26,20 +26,45 @@ describe('one program at a time', () => {
     for (const lock of [shed, office]) if (lock.ok) await lock.value.release()
   })
 
+  const ago = (ms: number) => new Date(Date.now() - ms)
+  const machinery = (more: Partial<Machinery>): Machinery => ({
+    isAlive: () => true,
+    startedAt: () => ago(3_600_000).getTime(),
+    pause: () => Promise.resolve(),
+    ...more,
+  })
+
   test.each([
-    ['whose process is gone', '12345', now(), () => false],
+    ['whose process is gone', '12345', now(), machinery({ isAlive: () => false })],
+    ['that nobody touches, whatever has its number now', '1', ago(60_000), machinery({})],
     [
-      'that nobody touched for a while, whatever has its number now',
+      'from before the machine was started, without a wait',
       '1',
-      new Date(Date.now() - 60_000),
-      () => true,
+      ago(60_000),
+      machinery({
+        startedAt: () => ago(30_000).getTime(),
+        pause: () => Promise.reject(new Error('waited')),
+      }),
     ],
     ['that was cut off', '', now(), undefined],
-  ])('a lock %s is taken over', async (_, holder, touched, isAlive) => {
+  ])('a lock %s is taken over', async (_, holder, touched, machine) => {
     await writeFile(lockPath(), holder)
     await utimes(lockPath(), touched, touched)
-    const lock = await lockFolder(data(), 'shed', now, isAlive)
+    const lock = await lockFolder(data(), 'shed', now, machine)
     expect(lock.ok).toBe(true)
     if (lock.ok) await lock.value.release()
+  })
+
+  test('a machine that slept for hours: a program that is there is given the time to touch its lock', async () => {
+    await writeFile(lockPath(), '1')
+    await utimes(lockPath(), ago(1_800_000), ago(1_800_000))
+    let pauses = 0
+    const pause = async () => {
+      pauses += 1
+      if (pauses === 19) await utimes(lockPath(), now(), now())
+    }
+    expect(await lockFolder(data(), 'shed', now, machinery({ pause }))).toMatchObject({
+      error: { code: 'unavailable' },
+    })
   })
 })
