@@ -107,7 +107,7 @@ async function start(): Promise<void> {
   app.on('window-all-closed', () => void close().finally(() => app.quit()))
   const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts(packFiles.values()))
   shown.window = open
-  services.onNotice(open.tell)
+  services.onNotice((notice) => open.tell(notice))
   await open.load()
   for (const path of waiting.splice(0)) await openFile(path)
 }

@@ -182,21 +182,51 @@ describe('calls', () => {
   })
 })
 
-test('notices arrive as they happen, and end with the host', async () => {
-  const cookie = await entered()
+/** What a page hears from now on. */
+function listening(cookie: string, page: string) {
   const { port } = new URL(host?.address ?? '')
-  let heard = ''
-  const ended = new Promise<void>((done) => {
-    request({ host: '127.0.0.1', port, path: '/notices', headers: { cookie } }, (response) => {
-      response.on('data', (part: Buffer) => (heard += part.toString()))
+  const stream = { heard: '', ended: Promise.resolve() }
+  stream.ended = new Promise<void>((done) => {
+    request({ host: '127.0.0.1', port, path: `/notices?page=${page}`, headers: { cookie } }, (response) => {
+      response.on('data', (part: Buffer) => (stream.heard += part.toString()))
       response.on('end', () => done())
     }).end()
   })
-  await vi.waitFor(() => expect(heard).toContain(': listening'))
+  return vi.waitFor(() => {
+    expect(stream.heard).toContain(': listening')
+    return stream
+  })
+}
+const potsChanged = 'data: {"kind":"changed","subject":"pots"}\n\n'
+
+test('notices arrive as they happen, and end with the host', async () => {
+  const stream = await listening(await entered(), 'one')
   await writeFile(join(folder(), 'data', 'pots', 'z.pot.json'), JSON.stringify(samplePot('z')))
-  await vi.waitFor(() => expect(heard).toContain('data: {"kind":"changed","subject":"pots"}\n\n'), 3000)
+  await vi.waitFor(() => expect(stream.heard).toContain(potsChanged), 3000)
   await host?.close()
-  await ended
+  await stream.ended
+})
+
+test('what one page saves is told to the others, and not to it', async () => {
+  const cookie = await entered()
+  const [one, other] = [await listening(cookie, 'one'), await listening(cookie, 'other')]
+  const saved = await ask('/call/pots:save', {
+    method: 'POST',
+    headers: {
+      cookie,
+      host: new URL(host?.address ?? '').host,
+      'content-type': 'application/json',
+      'x-page': 'one',
+    },
+    body: JSON.stringify({ document: samplePot('a') }),
+  })
+  expect(JSON.parse(saved.body)).toMatchObject({ ok: true })
+  await vi.waitFor(() => expect(other.heard).toContain(potsChanged), 3000)
+  // A change that both hear of comes after it: until then the one had nothing.
+  await writeFile(join(folder(), 'data', 'waters', 'z.water.json'), '{}')
+  await vi.waitFor(() => expect(one.heard).toContain('"waters"'), 3000)
+  expect(one.heard).not.toContain('"pots"')
+  expect(other.heard.split(potsChanged)).toHaveLength(2)
 })
 
 test('a port that is taken is an error at the start', async () => {

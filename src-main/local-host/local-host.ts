@@ -2,6 +2,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from 'node:net'
 import sirv from 'sirv'
 import { answerPage } from '@main/services/answer'
+import { askingPage } from '@main/services/asking-page'
 import type { Services } from '@main/services/create-services'
 import { pageHeaders } from '@main/window/content-policy'
 import { err } from '@shared/units/result'
@@ -60,7 +61,7 @@ export async function startLocalHost(options: LocalHostOptions): Promise<LocalHo
       return
     }
     if (url.pathname.startsWith('/call/')) return call(request, response, url.pathname.slice('/call/'.length))
-    if (url.pathname === '/notices') return subscribe(response)
+    if (url.pathname === '/notices') return subscribe(response, url.searchParams.get('page'))
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return refuse(request, response, 405, 'Not possible.')
     files(request, response)
@@ -70,16 +71,20 @@ export async function startLocalHost(options: LocalHostOptions): Promise<LocalHo
     if (request.method !== 'POST') return refuse(request, response, 405, 'Calls are posted.')
     const body = await readBody(request)
     if (!body.ok) return refuse(request, response, 400, body.error.message)
-    const reply = await answerPage(services.handlers, decodeURIComponent(channel), body.value, noteFault)
+    const answer = () => answerPage(services.handlers, decodeURIComponent(channel), body.value, noteFault)
+    const page = request.headers['x-page']
+    const reply = await (typeof page === 'string' ? askingPage.run(page, answer) : answer())
     response.writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
     response.end(JSON.stringify(reply))
   }
 
-  function subscribe(response: ServerResponse): void {
+  function subscribe(response: ServerResponse, page: string | null): void {
     response.writeHead(200, { 'Content-Type': 'text/event-stream', 'Cache-Control': 'no-store' })
     response.write(': listening\n\n')
     streams.add(response)
-    const stop = services.onNotice((notice) => response.write(`data: ${JSON.stringify(notice)}\n\n`))
+    const stop = services.onNotice((notice, known) => {
+      if (page === null || page !== known) response.write(`data: ${JSON.stringify(notice)}\n\n`)
+    })
     response.on('close', () => {
       stop()
       streams.delete(response)

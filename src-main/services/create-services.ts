@@ -10,7 +10,7 @@ import { PackFolder } from '@main/storage/pack-folder'
 import { PhotoFolder } from '@main/storage/photo-folder'
 import { asResult, diskError } from '@main/storage/storage-fault'
 import type { KeptDocument } from '@main/storage/stored-document'
-import type { ChangedSubject, Notice } from '@shared/contract/bridge'
+import type { ChangedSubject } from '@shared/contract/bridge'
 import type { Handlers } from '@shared/contract/contract'
 import { type OwnMaterials, OwnMaterialsSchema } from '@shared/schema/materials'
 import { defaultSettings, SettingsSchema } from '@shared/schema/settings'
@@ -35,7 +35,7 @@ import { printingHandlers } from './printing'
 import { settingsHandlers } from './settings'
 import { stationHandlers } from './stations/handlers'
 import { waterHandlers } from './waters'
-import { Watches } from './watches'
+import { type Listener, Watches } from './watches'
 
 export interface ServiceOptions {
   readonly dataFolder: string
@@ -49,8 +49,8 @@ export interface ServiceOptions {
 
 export interface Services {
   readonly handlers: Handlers
-  /** Calls the listener when something on disk changed by another hand. */
-  readonly onNotice: (listener: (notice: Notice) => void) => () => void
+  /** Calls the listener when something on disk changed by another hand, or for another page. */
+  readonly onNotice: (listener: Listener) => () => void
   /** Makes the backup of the day unless there is one. */
   readonly dailyBackup: () => Promise<void>
   readonly close: () => void

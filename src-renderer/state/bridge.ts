@@ -1,5 +1,6 @@
 import type { Bridge, OnNotice } from '@shared/contract/bridge'
 import type { AppError } from '@shared/units/result'
+import { pageId } from './page-id'
 
 declare global {
   interface Window {
@@ -17,7 +18,7 @@ const overHttp: Bridge = async (channel, request) => {
     const body = JSON.stringify(request)
     const response = await fetch(`/call/${encodeURIComponent(channel)}`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: { 'content-type': 'application/json', 'x-page': pageId },
       body,
       // What is saved as a page closes has to arrive after it is gone; a browser does that for small texts alone.
       keepalive: body.length < mostKeptAlive,

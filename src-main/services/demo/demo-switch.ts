@@ -1,8 +1,8 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Services } from '@main/services/create-services'
+import type { Listener } from '@main/services/watches'
 import { asResult, isMissing } from '@main/storage/storage-fault'
-import type { Notice } from '@shared/contract/bridge'
 import { demoCrews, type DemoCrew } from '@shared/contract/demo'
 import type { Channel, Handlers, Subject } from '@shared/contract/contract'
 import { err, ok, type Result } from '@shared/units/result'
@@ -37,13 +37,13 @@ export const noDemo: Handlers<Subject<'demo'>> = {
 export async function withDemo(options: DemoOptions): Promise<Services> {
   const { own, folder, open, now } = options
   const note = join(folder, 'shown')
-  const listeners = new Set<(notice: Notice) => void>()
+  const listeners = new Set<Listener>()
   let shown: { crew: DemoCrew; services: Services } | undefined
   const current = () => shown?.services ?? own
 
   const listen = (services: Services) =>
-    services.onNotice((notice) => {
-      if (current() === services) for (const listener of listeners) listener(notice)
+    services.onNotice((notice, known) => {
+      if (current() === services) for (const listener of listeners) listener(notice, known)
     })
   const put = (crew: DemoCrew, services: Services) => {
     shown?.services.close()

@@ -1,0 +1,2 @@
+/** Tells this tab from others that are open on the same data. */
+export const pageId = crypto.randomUUID()
