@@ -46,7 +46,12 @@ test.each([
 test('Windows is not handed every .json, and macOS asks the user', () => {
   expect(packages.win).not.toHaveProperty('fileAssociations')
   expect(packages.mac?.fileAssociations).toMatchObject([{ ext: 'json', rank: 'Alternate' }])
-  expect(packages.linux?.fileAssociations).toMatchObject([{ ext: 'pot.json' }])
+  expect(packages.linux?.fileAssociations).toMatchObject([{ ext: 'pot.json' }, { ext: 'water.json' }])
+})
+
+test('the AppImage keeps its sandbox and needs no library from outside', () => {
+  // The first of the builder's toolsets starts the program with --no-sandbox, and through libfuse2.
+  expect(packages.toolsets?.appimage).toMatch(/^1\./)
 })
 
 describe('icons', () => {
