@@ -11,4 +11,6 @@ export const stateNotes = {
   rulesBrought: (name: string) => `Rules for ${name} were brought in and are in use.`,
   rulesRefused: (file: string, why: string) => `${file}: ${why} The rules in use stay as they were.`,
   notRules: 'This is not a file of rules.',
+  openTable:
+    'The table has commas between its cells and a full stop in its numbers. Bring it into your spreadsheet by its import, with English numbers.',
 } as const
