@@ -76,6 +76,15 @@ test('days of a table are cut at local midnights, over a change of the clock too
   expect(days.flatMap(({ heights }) => heights)).toEqual(picture.prediction.heightEvents)
 })
 
+test('a day says when the pot works: all day in a creek with little run, and between two hours in the narrows', () => {
+  reader.hours = 12
+  const still = { ...narrows, current: { ...narrows.current, springMps: 0.1, neapMps: 0.05 } } as Water
+  expect(tableDays(pictureOf(still)).map(({ works }) => works)).toEqual([['All day'], ['All day']])
+  const running = tableDays(pictureOf(narrows)).flatMap(({ works }) => works)
+  expect(running.length).toBeGreaterThan(2)
+  for (const span of running) expect(span).toMatch(/^\d+:\d\d [AP]M-\d+:\d\d [AP]M$/)
+})
+
 test('zooming keeps the place under the pointer, and bounds follow the window', () => {
   const view = new MapView(-122, 48, 900)
   const before = view.under(100, 80)

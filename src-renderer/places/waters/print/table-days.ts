@@ -5,6 +5,7 @@ import { overlap } from '@shared/match/bands'
 import type { TidePicture } from '@renderer/state/tide-picture'
 import { reader } from '@renderer/ui/reader.svelte'
 import { sayDay } from '../tide/sayings'
+import { printWords as w } from './words'
 
 /** One local day of a table or a card. */
 export interface TableDay extends TimeSpan {
@@ -14,8 +15,8 @@ export interface TableDay extends TimeSpan {
   readonly heights: readonly HeightEvent[]
   readonly slacks: readonly StreamEvent[]
   readonly runs: readonly StreamEvent[]
-  /** When the pot holds and its float shows. */
-  readonly works: readonly TimeSpan[]
+  /** When the pot holds and its float shows, in words. */
+  readonly works: readonly string[]
 }
 
 /** The picture cut into local days, each with what happens on it. */
@@ -33,9 +34,15 @@ export function tableDays({ prediction, light, pot }: TidePicture): TableDay[] {
       runs: streamEvents.filter(
         (event) => (event.kind === 'max-flood' || event.kind === 'max-ebb') && within(event),
       ),
-      works: pot ? overlap(pot.windows.both, [day]) : [],
+      works: pot ? overlap(pot.windows.both, [day]).map((span) => sayWithin(zone, day, span)) : [],
     }
   })
+}
+
+/** A stretch of one day; the whole of it is no stretch from midnight to midnight. */
+function sayWithin(zone: string, day: TimeSpan, { fromMs, toMs }: TimeSpan): string {
+  if (fromMs <= day.fromMs && toMs >= day.toMs) return w.allDay
+  return `${reader.clock(zone, fromMs)}-${reader.clock(zone, toMs)}`
 }
 
 const hourMs = 3_600_000

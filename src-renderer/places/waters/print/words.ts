@@ -8,6 +8,7 @@ export const printWords = {
   runs: 'Strongest run',
   works: (pot: string) => `${pot} holds and shows its float`,
   never: 'At no time',
+  allDay: 'All day',
   flood: 'flood',
   ebb: 'ebb',
   set: 'Set',
