@@ -67,8 +67,8 @@ function potCost(parts: readonly string[], state: LockerState): number {
 
 /** The plan's money beside that of changing parts only when they fail. */
 export interface PlanCost {
-  /** To be spent now on the parts due. */
-  readonly spend: number
+  /** The parts due at their price new, whether they are bought or lie in stock: stock used up was paid for too. */
+  readonly newParts: number
   /** Expected cost of failures in the months ahead with the plan, and without it. */
   readonly failuresWithPlan: number
   readonly failuresWithout: number
@@ -94,19 +94,19 @@ export function planCost(
   context: LockerContext,
 ): PlanCost {
   const now = new Set(changed.map((report) => report.part))
-  let [spend, failuresWithPlan, failuresWithout, unknown] = [0, 0, 0, 0]
+  let [newParts, failuresWithPlan, failuresWithout, unknown] = [0, 0, 0, 0]
   for (const report of reports) {
     const cost = partCost(report, state, context)
     const isChanged = now.has(report.part)
     if (!cost) {
       const price = costNew(report.part.part, state.prices)
       if (isChanged && price === undefined) unknown += 1
-      if (isChanged) spend += price ?? 0
+      if (isChanged) newParts += price ?? 0
       continue
     }
     failuresWithout += cost.chanceKept * cost.failure
     failuresWithPlan += (isChanged ? cost.chanceNew : cost.chanceKept) * cost.failure
-    if (isChanged) spend += cost.planned
+    if (isChanged) newParts += cost.planned
   }
-  return { spend, failuresWithPlan, failuresWithout, unknown }
+  return { newParts, failuresWithPlan, failuresWithout, unknown }
 }

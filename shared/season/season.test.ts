@@ -137,16 +137,29 @@ test('a cord that was never paid for is bought first at its price on the list', 
   const plan = onBudget(due, 3, state, context)
   expect(plan.first.map(({ item, price }) => [item.report?.part.part.id, price])).toEqual([['cord2b', 1]])
   const cord = due.flatMap(({ report }) => (report?.part.part.id === 'cord2b' ? [report] : []))
-  expect(planCost(cord, cord, state, context)).toMatchObject({ spend: 1, unknown: 0 })
+  expect(planCost(cord, cord, state, context)).toMatchObject({ newParts: 1, unknown: 0 })
 })
 
 test('a plan that changes what is worn lowers the expected cost of failures', () => {
   const { due, reports, state } = seen()
   const changed = due.flatMap((item) => (item.action === 'replace' && item.report ? [item.report] : []))
   const cost = planCost(changed, reports, state, context)
-  expect(cost.spend).toBeGreaterThan(0)
+  expect(cost.newParts).toBeGreaterThan(0)
   expect(cost.failuresWithPlan).toBeLessThan(cost.failuresWithout)
   expect(planCost([], reports, state, context).failuresWithPlan).toBe(cost.failuresWithout)
+})
+
+test('a part in stock is nothing to buy, but counts in the plan: it was paid for, and is used up', () => {
+  const changedOf = ({ due }: ReturnType<typeof seen>) =>
+    due.flatMap(({ action, report }) => (action === 'replace' && report ? [report] : []))
+  const [bare, stocked] = [seen(), seen({ kind: 'stock', item: 'rope-pp-8mm', counted: 1000 })]
+  const ropeIn = ({ due, state }: ReturnType<typeof seen>) =>
+    shoppingList(due, state).lines.find(({ item }) => item === 'rope-pp-8mm')
+  expect(ropeIn(bare)?.toBuy).toBeGreaterThan(0)
+  expect(ropeIn(stocked)).toMatchObject({ toBuy: 0, cost: 0 })
+  const worth = (one: ReturnType<typeof seen>) =>
+    planCost(changedOf(one), one.reports, one.state, context).newParts
+  expect(worth(stocked)).toBe(worth(bare))
 })
 
 test('every pot has a sheet with what to look for on each of its parts', () => {

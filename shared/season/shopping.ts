@@ -64,7 +64,8 @@ function shoppingLine(
   const inHand = Math.max(0, stock[item] ?? 0)
   const toBuy = Math.max(0, needed - inHand)
   const price = prices[item]
-  const coils = price?.per === 'coil' && price.coilM ? Math.ceil(toBuy / price.coilM - 1e-9) : undefined
+  const coils =
+    price?.per === 'coil' && price.coilM ? Math.max(0, Math.ceil(toBuy / price.coilM - 1e-9)) : undefined
   const paid = parts
     .map((part, i) => ({ cost: part.cost, quantity: quantities[i] }))
     .find(({ cost, quantity }) => cost !== undefined && quantity)

@@ -72,8 +72,8 @@ function totalLine({ total, unpriced }: ShoppingList): string {
   return `  Total ${total.toFixed(2)}${unpriced > 0 ? `, without ${unpriced} that ${unpriced === 1 ? 'has' : 'have'} no price` : ''}`
 }
 
-function costLine({ spend, failuresWithPlan, failuresWithout }: PlanCost): string {
-  return `The plan costs ${three(spend)} now and leaves failures worth about ${three(failuresWithPlan)}; doing nothing leaves about ${three(failuresWithout)}.`
+function costLine({ newParts, failuresWithPlan, failuresWithout }: PlanCost): string {
+  return `The plan’s new parts are worth ${three(newParts)}, in hand or not, and it leaves failures worth about ${three(failuresWithPlan)}; doing nothing leaves about ${three(failuresWithout)}.`
 }
 
 /** What is due, for a program. */

@@ -98,7 +98,13 @@ export const buyWords = {
 } as const
 
 export const moneyWords = {
-  spend: 'To spend now',
+  newParts: 'New parts now',
+  leftToBuy: (sum: string, unpriced: number) =>
+    `Every part due at its price, in hand or not. Left to buy, less what is in hand and in whole coils: ${sum}${
+      unpriced === 0
+        ? ''
+        : `, without ${unpriced === 1 ? 'one line' : `${unpriced} lines`} that ${unpriced === 1 ? 'has' : 'have'} no price`
+    }.`,
   withPlan: 'Failures to expect, with the plan',
   without: 'Failures to expect, changing on failure only',
   saves: (amount: string) => `Over these months the plan saves about ${amount} against waiting for failures.`,
@@ -112,7 +118,8 @@ export const moneyWords = {
       : `${count} parts due have no price and are in no sum.`,
   estimate: 'Estimates from the chances of each part; give prices under To buy.',
   budget: 'Money to spend',
-  budgetHint: 'Release cord comes first, then what spares most for its price.',
+  budgetHint:
+    'Release cord comes first, then what spares most for its price. A part in hand takes its price as well.',
   first: (sum: string) => `First, for ${sum}`,
   later: 'Later',
   part: 'Part',

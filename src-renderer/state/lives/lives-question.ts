@@ -33,7 +33,7 @@ export const noLives: LivesAnswer = {
   reports: [],
   due: [],
   shopping: { lines: [], total: 0, unpriced: 0 },
-  plan: { spend: 0, failuresWithPlan: 0, failuresWithout: 0, unknown: 0 },
+  plan: { newParts: 0, failuresWithPlan: 0, failuresWithout: 0, unknown: 0 },
   budget: undefined,
   learned: [],
 }
