@@ -8,6 +8,7 @@ import { packs } from '@renderer/state/packs.svelte'
 import { drawnSize, shellKindOf, shellOfKind } from './drawing/shell-kind'
 import Gauge from './Gauge.svelte'
 import { gaugeView } from './gauge-view.svelte'
+import { sayBag } from './sayings'
 import CheckRuler from './print/CheckRuler.svelte'
 import { trueSizeLayout } from './print/true-size'
 import TrueSize from './print/TrueSize.svelte'
@@ -98,4 +99,17 @@ test('the ruler is 100 mm long', async () => {
   const { container } = await render(CheckRuler)
   const ticks = [...container.querySelectorAll('path')].map((path) => path.getBoundingClientRect().left)
   expect(inMm(Math.max(...ticks.slice(0, 101)) - Math.min(...ticks.slice(0, 101)))).toBeCloseTo(100, 1)
+})
+
+test('a limit by the container says how much that holds, and that a gallon may be one of two', () => {
+  const first = (region: string, unit: string) => {
+    const pack = shipped.find((one) => one.region === region)
+    const bag = pack?.species.flatMap(({ bags }) => bags).find((one) => one.unit === unit)
+    return pack && bag && sayBag(bag, pack)
+  }
+  expect(first('US-MD', 'bushel')).toContain('1 bushel (35.2 L) a person')
+  expect(first('US-FL', 'gallon')).toContain(
+    '10 gallons (44 L dry or 37.9 L liquid; which gallon is not said)',
+  )
+  expect(first('US-FL', 'gallon-claws')).toContain('(4.4 L dry or 3.79 L liquid; which gallon is not said)')
 })

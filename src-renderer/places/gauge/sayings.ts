@@ -1,3 +1,4 @@
+import { containerMeasures } from '@shared/rules/container-measures'
 import { printedLimit } from '@shared/rules/printed'
 import type { RulePack } from '@shared/schema/rule-pack'
 import type { BagLimit, SizeLimit, Species } from '@shared/schema/rule-species'
@@ -32,9 +33,12 @@ export function saySize(size: SizeLimit, pack: RulePack): string {
   return sentence(`${who}${what}${where(size, pack)}`)
 }
 
-/** "5 crabs a person a day." */
+/** "5 crabs a person a day.", "1 bushel (35.2 L) a person a day." */
 export function sayBag(bag: BagLimit, pack: RulePack): string {
-  const amount = bag.value === undefined ? 'no limit stated' : `${reader.field(bag.value, '')} ${unitOf(bag)}`
+  const amount =
+    bag.value === undefined
+      ? 'no limit stated'
+      : `${reader.field(bag.value, '')} ${unitOf(bag)}${roomOf(bag, pack)}`
   const scope = { person: 'a person', boat: 'a boat', licence: 'a licence' }[bag.scope]
   const per =
     bag.per === undefined ? '' : ` ${{ day: 'a day', week: 'a week', '24-hours': 'in 24 hours' }[bag.per]}`
@@ -54,6 +58,15 @@ function unitOf({ unit, value }: BagLimit): string {
   if (unit === 'dozen') return 'dozen crabs'
   if (unit === 'bushel' || unit === 'litre' || unit === 'gallon') return value === 1 ? words : `${words}s`
   return value === 1 ? words.replace(/s$/, '') : words
+}
+
+/** How much a container holds; a rule that says gallons does not say which. */
+function roomOf(bag: BagLimit, pack: RulePack): string {
+  const said = containerMeasures(bag, pack.region).map(
+    ({ kind, litres }) => `${reader.digits(litres)} L${kind ? ` ${kind}` : ''}`,
+  )
+  if (said.length === 0) return ''
+  return ` (${said.join(' or ')}${said.length > 1 ? `; ${w.whichGallon}` : ''})`
 }
 
 const nameOf = (slug: string, pack: RulePack) =>

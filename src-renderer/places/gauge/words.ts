@@ -70,6 +70,7 @@ export const gaugeWords = {
   soft: 'Soft shell',
   softHow: 'Press the underside beside the claw: a soft shell gives.',
   bags: 'How many',
+  whichGallon: 'which gallon is not said',
   measure: 'Measure one',
   measured: 'Measured',
   sex: 'Sex',

@@ -119,6 +119,8 @@ export const speciesFormWords = {
   anyTime: 'no time given',
   kind: 'As',
   addSizeDates: 'Only at some dates',
+  combinedWith: 'Counted together with',
+  combinedHint: 'None chosen: by itself.',
   unlimited: 'The source says that there is no limit',
   keep: 'What goes back',
   male: 'Males',

@@ -90,6 +90,12 @@ test('a species of the reader’s is added, and a season of theirs opens in the 
   await expect.element(dialog.getByRole('alert')).toHaveTextContent('Write what it is called.')
   await dialog.getByLabelText('What it is called').fill('Heron crab')
   await dialog.getByLabelText('Females').selectOptions('Goes back')
+  await dialog.getByRole('button', { name: 'Add a number' }).click()
+  const number = dialog.getByRole('group', { name: 'Number 1', exact: true })
+  await number.getByLabelText('At most').fill('12')
+  await number.getByLabelText('Counted', { exact: true }).selectOptions('per boat')
+  await number.getByLabelText('From so many people up').fill('3')
+  await number.getByRole('checkbox', { name: 'Red rock crab' }).click()
   await dialog.getByRole('button', { name: 'Use my entry' }).click()
   await expect
     .poll(() => packs.find('US-WA')?.species.at(-1))
@@ -98,7 +104,12 @@ test('a species of the reader’s is added, and a season of theirs opens in the 
       slug: 'heron-crab',
       keep: { female: 'no', male: 'not-found' },
       sizes: [],
+      bags: [{ value: 12, scope: 'boat', fromPeople: 3, combinedWith: ['cancer-productus'] }],
     })
+  const entry = page.getByRole('listitem', { name: 'Heron crab' })
+  await expect
+    .element(entry.getByText('12 crabs a boat a day, counted together with Red rock crab, from 3 people up.'))
+    .toBeVisible()
 
   await page.getByRole('button', { name: 'Add a rule of your own' }).click()
   await dialog.getByLabelText('The rule in one sentence').fill('Closed over the new year.')
