@@ -1,24 +1,12 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { samplePot } from '@main/storage/sample-pots'
-import { temporaryFolder } from '@main/storage/temporary-folder'
-import type { Services } from './create-services'
-import { openTestServices } from './open-test-services'
+import { servicesInTests } from './services-in-tests'
 import { ask, bringIn, exported, got } from './test-calls'
 
-const data = temporaryFolder()
-const opened: Services[] = []
-afterEach(() => {
-  for (const services of opened.splice(0)) services.close()
-})
-
-async function services(folder = '.', machine = 'shed') {
-  const started = await openTestServices(join(data(), folder), machine)
-  opened.push(started)
-  return started
-}
+const { data, services } = servicesInTests()
 
 const idOf = (reply: Awaited<ReturnType<typeof bringIn>>) => {
   if (!reply.ok) throw new Error(reply.error.message)
@@ -85,7 +73,7 @@ test('take only what is missing, and leave what was changed here', async () => {
 test('move everything to another machine in one file', async () => {
   const open = await filled()
   expect((await got(open, 'backup:export', {})).fileName).toBe('potwright-2026-12-05.backup.zip')
-  const other = await services('other', 'boat')
+  const other = await services('boat', { folder: 'other' })
   const id = idOf(await bringIn(other, await exported(open)))
   await got(other, 'backup:restore', { id })
   expect((await got(other, 'pots:list', {})).items).toHaveLength(1)

@@ -1,22 +1,11 @@
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { samplePot } from '@main/storage/sample-pots'
-import { temporaryFolder } from '@main/storage/temporary-folder'
-import type { Services } from './create-services'
-import { openTestServices } from './open-test-services'
+import { servicesInTests } from './services-in-tests'
 
 /* A machine whose clock ran a year ahead and was then put right. */
 
-const data = temporaryFolder()
-const opened: Services[] = []
-afterEach(() => {
-  for (const services of opened.splice(0)) services.close()
-})
-
-async function openAt(now: string) {
-  const services = await openTestServices(data(), 'shed', { now: () => new Date(now) })
-  opened.push(services)
-  return services.handlers
-}
+const { services } = servicesInTests()
+const openAt = async (now: string) => (await services('shed', { now: () => new Date(now) })).handlers
 
 const ahead = '2027-12-05T10:00:00Z'
 const right = '2026-12-05T10:00:00Z'

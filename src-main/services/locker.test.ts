@@ -1,23 +1,12 @@
 import { appendFile, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { temporaryFolder } from '@main/storage/temporary-folder'
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { answer } from './answer'
 import type { Services } from './create-services'
-import { openTestServices } from './open-test-services'
+import { servicesInTests } from './services-in-tests'
 import { got } from './test-calls'
 
-const data = temporaryFolder()
-const opened: Services[] = []
-afterEach(() => {
-  for (const services of opened.splice(0)) services.close()
-})
-
-async function services(machine = 'shed') {
-  const started = await openTestServices(data(), machine)
-  opened.push(started)
-  return started
-}
+const { data, services } = servicesInTests()
 
 const rope = {
   kind: 'rope',
