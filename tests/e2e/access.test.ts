@@ -1,19 +1,13 @@
 import type { Page } from 'playwright-core'
-import { afterEach, expect, test } from 'vitest'
-import { openApp, type RunningApp } from './app'
+import { expect, test } from 'vitest'
+import { openApp } from './app'
 import { axeFindings, axeInBothThemes } from './axe'
 import { everyPlace } from './places'
 
 /* Every place and every tab of it, filled by the demo: by axe, at twice the size, in forced colours, by keyboard. */
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 test('no place has anything that axe objects to, in either theme', { timeout: 240_000 }, async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   const found: string[] = []
   await everyPlace(page, async (where) => {
@@ -24,7 +18,7 @@ test('no place has anything that axe objects to, in either theme', { timeout: 24
 })
 
 test('at 200 % everything can be reached and nothing scrolls sideways', { timeout: 240_000 }, async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   // A window of 1280 by 800 has this many of its pixels left at twice the size.
   await page.setViewportSize({ width: 640, height: 400 })
@@ -36,7 +30,7 @@ test('at 200 % everything can be reached and nothing scrolls sideways', { timeou
 })
 
 test('in forced colours no place loses its words or its marks', { timeout: 240_000 }, async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark', reducedMotion: 'reduce' })
   const found: string[] = []
@@ -48,7 +42,7 @@ test('in forced colours no place loses its words or its marks', { timeout: 240_0
 })
 
 test('Tab leads through the whole Bench and out again, and the focus is always seen', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await page.getByRole('button', { name: 'Skip this' }).click()
   await page.getByRole('heading', { name: 'Where to start' }).waitFor({ state: 'detached' })

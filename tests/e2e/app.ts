@@ -2,6 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
+import { onTestFinished } from 'vitest'
 import { openBrowserEdition } from './browser-edition'
 import { openDesktopEdition } from './desktop-edition'
 import { fetchedRuntime } from './electron-runtime.mjs'
@@ -51,7 +52,7 @@ export const editions: readonly { edition: Edition; missing: boolean }[] = [
   { edition: 'desktop', missing: fetchedRuntime() === undefined || !process.env['DISPLAY'] },
 ]
 
-/** Opens one edition on an empty data folder, or on one prepared beforehand. */
+/** Opens one edition on an empty data folder, or on one prepared beforehand; it is closed when the test is over. */
 export async function openApp(
   edition: Edition,
   prepare?: (places: Places) => Promise<void>,
@@ -63,6 +64,12 @@ export async function openApp(
   await prepare?.(places)
   const troubles: string[] = []
   let opened = await open(edition, places, troubles, more)
+  const close = async () => {
+    await opened.close()
+    await rm(folder, { recursive: true, force: true })
+  }
+  // Some journeys end it themselves.
+  onTestFinished(() => close().catch(() => undefined))
   return {
     ...places,
     edition,
@@ -79,10 +86,7 @@ export async function openApp(
     printed: (act) => opened.printed(act),
     end: () => opened.close(),
     kill: () => opened.kill(),
-    close: async () => {
-      await opened.close()
-      await rm(folder, { recursive: true, force: true })
-    },
+    close,
   }
 }
 

@@ -1,20 +1,14 @@
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { describe, expect, test } from 'vitest'
+import { editions, openApp } from './app'
 import { axeInBothThemes } from './axe'
 
 /* A stranger's first minutes: the first steps, the tour, the demo and back out of it. */
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)('the demo is shown, outlives a restart, and leaves nothing behind', async () => {
-    app = await openApp(edition)
+    const app = await openApp(edition)
     let { page } = app
     await page.getByLabel('Name of the design').fill('My own pot')
     await expect.poll(() => page.getByText('Saved', { exact: true }).isVisible()).toBe(true)
@@ -38,7 +32,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 })
 
 test('the first steps are offered once, and the tour points at what is there', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   let { page } = app
   await page.getByRole('heading', { name: 'Where to start' }).waitFor()
   expect(await axeInBothThemes(page)).toEqual([])
@@ -64,7 +58,7 @@ test('the first steps are offered once, and the tour points at what is there', a
 })
 
 test('a shape chosen in the first steps lies on the Bench, and help stands beside its parts', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await page.getByRole('button', { name: 'Start from a shape' }).click()
   await page.getByRole('dialog').getByRole('button', { name: 'Cone with top entrance' }).click()

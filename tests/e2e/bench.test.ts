@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
-import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { describe, expect, test } from 'vitest'
+import { editions, openApp } from './app'
 
 /* The first job from end to end: start from a shape, see it fail, mend it, hold it against a region, find it again. */
 
@@ -30,17 +30,11 @@ const writtenOver = (page: Page) =>
     return pixels?.filter((value, at) => at % 4 === 3 && value > 0).length ?? 0
   })
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)(
     'a heavier ring turns fails into holds, a region finds a fault, and all is kept',
     async () => {
-      app = await openApp(edition)
+      const app = await openApp(edition)
       let { page } = app
       await startFrom(page, 'Compact folding round')
       const ballast = await openPart(page, 'Ballast')
@@ -87,7 +81,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('what cannot be told leads to what is missing', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await startFrom(page, 'Standard round')
     const verdicts = page.getByRole('region', { name: 'Verdicts' })
@@ -110,7 +104,7 @@ describe('browser edition', () => {
   })
 
   test('a size that cannot be is named at its field, and the design stays', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await startFrom(page, 'Standard round')
     const entrances = await openPart(page, 'Entrances')
@@ -135,7 +129,7 @@ describe('browser edition', () => {
   })
 
   test('a design taken off the shelf comes back by undo', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await startFrom(page, 'Cone with top entrance')
     await page.getByRole('button', { name: 'Shelf' }).click()
@@ -148,7 +142,7 @@ describe('browser edition', () => {
   })
 
   test('a file that is no design is refused by name, and nothing changes', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await startFrom(page, 'Standard round')
     await page.getByRole('button', { name: 'Shelf' }).click()

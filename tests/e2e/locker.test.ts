@@ -1,8 +1,8 @@
 import { appendFile, readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { describe, expect, test } from 'vitest'
+import { editions, openApp } from './app'
 import { ask } from './ask'
 import { axeInBothThemes } from './axe'
 import { chooseFile, onePixel } from './files'
@@ -50,18 +50,12 @@ const state = async (page: Page) => {
   return answer.value.state
 }
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)(
     'a dozen pots are set and hauled, one is missed, a bad rope turns the picture and is replaced',
     { timeout: 120_000 },
     async () => {
-      app = await openApp(edition)
+      const app = await openApp(edition)
       let { page } = app
       await addPots(page, '1-12')
       await page.getByText('12 pots', { exact: true }).waitFor()
@@ -115,7 +109,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('a worn rope and growth go with a pot to the Bench, and are taken off there', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await addPots(page, '5')
     await page.getByRole('button', { name: 'Inspect the rope' }).click()
@@ -134,7 +128,7 @@ describe('browser edition', () => {
   })
 
   test('what does not fit is refused with its reason, and the rest is kept', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await addPots(page, '1-3')
 
@@ -196,7 +190,7 @@ describe('browser edition', () => {
   })
 
   test('any entry can be corrected, taken back and brought back', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await addPots(page, '1-2')
     await go(page, 'Runs')
@@ -221,7 +215,7 @@ describe('browser edition', () => {
   })
 
   test('a second machine’s file that appears and grows is seen at once', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page, dataFolder } = app
     await addPots(page, '1-2')
     const [pot = ''] = Object.keys((await state(page)).pots)
@@ -241,7 +235,7 @@ describe('browser edition', () => {
     'a photo is added at an inspection, shown there, and lies in the data folder',
     { timeout: 120_000 },
     async () => {
-      app = await openApp('browser')
+      const app = await openApp('browser')
       const { page, dataFolder } = app
       await addPots(page, '4')
       await page.getByRole('button', { name: 'Inspect the rope' }).click()
@@ -275,7 +269,7 @@ describe('browser edition', () => {
   )
 
   test('a list whose columns nobody can guess is matched by hand', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await addPots(page, '1')
     await page.getByRole('button', { name: 'Bring in a list' }).click()
@@ -297,7 +291,7 @@ describe('browser edition', () => {
   })
 
   test('broken bars are mended from the season’s list', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await addPots(page, '9')
     await page.getByRole('button', { name: 'Inspect the netting' }).click()

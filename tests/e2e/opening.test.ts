@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import type { Pot } from '@shared/schema/pot'
-import { editions, openApp, type Places, type RunningApp } from './app'
+import { editions, openApp, type Places } from './app'
 import { ask } from './ask'
 import { chromiumOptions, serve } from './browser-edition'
 
@@ -41,26 +41,20 @@ async function damage({ dataFolder }: Places) {
 }
 
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
-  let app: RunningApp | undefined
-  afterEach(async () => {
-    await app?.close()
-    app = undefined
-  })
-
   test.skipIf(missing)(
     'opens on an empty folder, asks nobody else for anything, and breaks no rule of the page',
     async () => {
-      app = await openApp(edition)
-      await expect.poll(() => app?.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
+      const app = await openApp(edition)
+      await expect.poll(() => app.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
       expect(await app.page.title()).toMatch(/Potwright/)
       await app.page.reload()
-      await expect.poll(() => app?.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
+      await expect.poll(() => app.page.locator('#app').innerText(), { timeout: 30_000 }).toMatch(/Bench/)
       expect(app.troubles).toEqual([])
     },
   )
 
   test.skipIf(missing)('opens on a damaged folder, says what is wrong and loses nothing', async () => {
-    app = await openApp(edition, damage)
+    const app = await openApp(edition, damage)
     expect(await ask(app.page, 'pots:list', {})).toMatchObject({
       ok: true,
       value: { items: [], problems: [{ kind: 'set-aside', documentId: 'a' }, { kind: 'newer' }] },
@@ -78,7 +72,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
   })
 
   test.skipIf(missing)('puts the last good version of a damaged file back', async () => {
-    app = await openApp(edition)
+    const app = await openApp(edition)
     const good = { ...pot, name: 'Good one' }
     expect(await ask(app.page, 'pots:save', { document: good })).toMatchObject({ ok: true })
     const file = join(app.dataFolder, 'pots', 'kept.pot.json')
@@ -100,7 +94,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
   })
 
   test.skipIf(missing)('takes in a design dropped anywhere, and shows it', async () => {
-    app = await openApp(edition)
+    const app = await openApp(edition)
     const { page } = app
     await page.getByRole('heading', { name: 'Where to start' }).waitFor()
     await page.keyboard.press('Alt+6')
@@ -129,7 +123,6 @@ test('without a graphics card it says so, describes the pot in words, and checks
   const holds = page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: /Holds bottom/ })
   await expect.poll(() => holds.textContent()).toContain('Fails')
   expect(app.troubles.filter((line) => !/WebGL/i.test(line))).toEqual([])
-  await app.close()
 })
 
 describe('browser edition from the command line', () => {

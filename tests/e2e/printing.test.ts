@@ -3,18 +3,16 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { editions, openApp } from './app'
 import { axeFindings } from './axe'
 import { openDesktopEdition, type OpenedDesktop } from './desktop-edition'
 
 /* Sheets on paper: what a reader of a PDF finds in it. */
 
-let app: RunningApp | undefined
 let desktop: OpenedDesktop | undefined
 afterEach(async () => {
-  await app?.close().catch(() => undefined)
   await desktop?.close().catch(() => undefined)
-  app = desktop = undefined
+  desktop = undefined
 })
 
 /** What a PDF says of itself, read off its plain parts. */
@@ -40,7 +38,7 @@ const pdfOf = async (page: Page) =>
   readPdf(await page.pdf({ preferCSSPageSize: true, tagged: true, outline: true, printBackground: true }))
 
 test('build sheet, check sheet and labels become tagged PDFs of the paper chosen', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await page.getByLabel('Region').selectOption({ label: 'New South Wales' })
 
@@ -84,7 +82,7 @@ test('build sheet, check sheet and labels become tagged PDFs of the paper chosen
 })
 
 test('a season’s sheets and a water’s are laid out of the demo', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await page.getByRole('button', { name: 'Queensland crew, metric' }).click()
   await page.getByRole('complementary', { name: 'Look at the demo' }).waitFor()

@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Locator, Page } from 'playwright-core'
-import { afterEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { editions, openApp, type RunningApp } from './app'
 import { axeInBothThemes } from './axe'
 
@@ -42,17 +42,11 @@ async function savedRules({ page, savedBy }: RunningApp, menu: Locator): Promise
   })
 }
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)(
     'two regions compared, a value of one’s own that changes the verdict, saved as a file, and removed',
     async () => {
-      app = await openApp(edition)
+      const app = await openApp(edition)
       const { page } = app
       await page.getByLabel('Region', { exact: true }).selectOption({ label: 'Washington State' })
       await expect.poll(async () => (await legal(page).textContent()) ?? '').not.toContain('Fails')
@@ -109,7 +103,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('what may be kept is changed in a form, answers in the Gauge, goes and comes back', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await go(page, 'Rulebook')
     await page.getByRole('button', { name: /^Washington State/ }).click()
@@ -169,7 +163,7 @@ describe('browser edition', () => {
     }
     const check = { op: 'min', quantity: 'rope.diameter', value: 8, unit: 'mm' }
     const file = (one: object) => JSON.stringify({ ...mine, rules: [{ ...rule, ...one }] })
-    app = await openApp('browser', async ({ dataFolder }) => {
+    const app = await openApp('browser', async ({ dataFolder }) => {
       await mkdir(join(dataFolder, 'packs'), { recursive: true })
       await writeFile(
         join(dataFolder, 'packs', 'US-WA.rules.json'),
@@ -199,7 +193,7 @@ describe('browser edition', () => {
   })
 
   test('one pot against every region, and a crew counted with one more aboard', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await go(page, 'Rulebook')
     await tab(page, 'Where is this pot legal?')
@@ -221,7 +215,7 @@ describe('browser edition', () => {
   })
 
   test('a crab is measured, and its gauge laid out at true size', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await go(page, 'Gauge')
     await page.getByLabel('Region').selectOption({ label: 'Washington State' })

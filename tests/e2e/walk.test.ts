@@ -1,8 +1,9 @@
 import { mkdir, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { editions, openApp } from './app'
 import { Person } from './person'
 import { walkSteps } from './walk-steps'
 
@@ -14,18 +15,12 @@ import { walkSteps } from './walk-steps'
 const pictures = fileURLToPath(new URL('../../assets/docs/tour', import.meta.url))
 const keepsPictures = process.env['POTWRIGHT_TOUR'] === '1'
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)(
     'a stranger prints a build sheet within two minutes',
     { timeout: 300_000 },
     async () => {
-      app = await openApp(edition)
+      const app = await openApp(edition)
       const { page } = app
       // The view of a busy machine without a graphics card takes its time before it lets a click through.
       page.setDefaultTimeout(90_000)
@@ -34,7 +29,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
       const person = new Person()
       for (const { name, act } of walkSteps) {
         await act(person, page)
-        if (keep) await takePicture(name)
+        if (keep) await takePicture(page, name)
       }
       const printed = await app.printed(() => person.click(page.getByRole('button', { name: 'Save as PDF' })))
       expect(printed.subarray(0, 5).toString()).toBe('%PDF-')
@@ -50,10 +45,10 @@ async function startOver() {
   await mkdir(pictures, { recursive: true })
 }
 
-async function takePicture(name: string) {
+async function takePicture(page: Page, name: string) {
   // The view eases from one state to the next; nothing on the page says when it has come to rest.
-  await app?.page.waitForTimeout(4000)
-  await app?.page.screenshot({ path: join(pictures, `${name}.jpg`), type: 'jpeg', quality: 78 })
+  await page.waitForTimeout(4000)
+  await page.screenshot({ path: join(pictures, `${name}.jpg`), type: 'jpeg', quality: 78 })
 }
 
 const captions = ({ took }: Person) =>

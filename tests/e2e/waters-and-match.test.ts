@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
-import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { describe, expect, test } from 'vitest'
+import { editions, openApp } from './app'
 import { axeInBothThemes } from './axe'
 
 /* From a station to a pot: a water is made, its windows read, pots matched, one proposed and put on the Bench. */
@@ -27,17 +27,11 @@ async function makeWater(
   await dialog.waitFor({ state: 'hidden' })
 }
 
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
-
 describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)(
     'a water from a station, its windows, a match, and a proposed pot whose verdicts all hold',
     async () => {
-      app = await openApp(edition)
+      const app = await openApp(edition)
       const { page } = app
       await makeWater(page)
       await page.getByRole('heading', { name: 'Set it' }).waitFor()
@@ -96,7 +90,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('a match sorted, sifted and pinned; a cell opened to its tide; the ring that each channel needs', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await makeWater(page)
     await makeWater(page, 'admiralty inlet', /Admiralty Inlet/)
@@ -163,7 +157,7 @@ describe('browser edition', () => {
   }, 240_000)
 
   test('a water taken away comes back by undo, and bad places are said plainly', async () => {
-    app = await openApp('browser')
+    const app = await openApp('browser')
     const { page } = app
     await makeWater(page)
     await page.getByRole('tab', { name: 'About this water' }).click()

@@ -1,17 +1,11 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterEach, expect, test } from 'vitest'
-import { openApp, type RunningApp } from './app'
+import { expect, test } from 'vitest'
+import { openApp } from './app'
 import { chooseFile, onePixel } from './files'
 
 /* The Workshop: a figure of one's own changes a verdict, and a backup brings back what was spoilt. */
-
-let app: RunningApp | undefined
-afterEach(async () => {
-  await app?.close().catch(() => undefined)
-  app = undefined
-})
 
 const open = async (page: Page, place: string, tab?: string) => {
   await page.getByRole('navigation').getByRole('button', { name: place, exact: true }).click()
@@ -21,7 +15,7 @@ const holds = (page: Page) =>
   page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: 'Holds bottom' }).textContent()
 
 test('less grip on sand turns the verdict, is kept, and is put back', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   let { page } = app
   await page.getByRole('button', { name: 'Skip this' }).click()
   const before = await holds(page)
@@ -42,7 +36,7 @@ test('less grip on sand turns the verdict, is kept, and is put back', async () =
 })
 
 test('lead of one’s own weighs what its row says', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page } = app
   await open(page, 'Workshop', 'Materials and prices')
   await page.getByRole('button', { name: 'Add a row' }).click()
@@ -64,7 +58,7 @@ test('lead of one’s own weighs what its row says', async () => {
 })
 
 test('a backup shows what it would change, puts it back, and everything leaves as one file', async () => {
-  app = await openApp('browser')
+  const app = await openApp('browser')
   const { page, dataFolder } = app
   const photo = join(dataFolder, 'photos', 'eye.png')
   await mkdir(dirname(photo), { recursive: true })
