@@ -6,10 +6,10 @@ import type { Water } from '@shared/schema/water'
 import { ok, type Result } from '@shared/units/result'
 import { notices } from '@renderer/ui/notices.svelte'
 import { Autosave } from './autosave.svelte'
+import { BenchKeeping } from './bench-keeping'
 import { firstSetup, firstTrip, typedWater, type Sheet, type WaterSetup } from './bench-sheet'
 import { checkSheet } from './check-sheet'
-import type { Stored } from './document-shelf.svelte'
-import { firstPot, freshId } from './fresh-pot'
+import { firstPot } from './fresh-pot'
 import { History } from './history.svelte'
 import { rememberPot } from './recent-pots'
 import { settings } from './settings.svelte'
@@ -29,23 +29,19 @@ const unpredicted: Predicted = {}
 /** The pot under the hands: its design, the conditions on the strip, the way back, and what the check says. */
 export class BenchState {
   history: History<Sheet>
-  autosave = new Autosave(() => this.#save())
+  #keeping: BenchKeeping
+  autosave = new Autosave(() => this.#keeping.save(this.sheet))
   /** The sheet the check was last asked about; it follows the hand once a frame. */
   #settled = $state.raw<Sheet>() as Sheet
   #frame = 0
   /** Path of the size that is changing under the hand, as `body.heightMm`, for as long as it is. */
   dimension = $state<string>()
   #dimensionTimer: ReturnType<typeof setTimeout> | undefined
-  #savedPot: Pot | undefined
-  #savedSheet: Sheet | undefined
-  /** By design, the revision that its changes here were made from; another one on the shelf is somebody else's. */
-  #bases: Readonly<Record<string, string>> = {}
 
   constructor(day: string) {
     this.history = new History({ pot: firstPot(), trip: firstTrip(day), setup: firstSetup })
     this.#settled = this.history.current
-    this.#savedPot = this.history.current.pot
-    this.#savedSheet = this.history.current
+    this.#keeping = new BenchKeeping(this.history.current, (was, apart) => this.#goOnWith(was, apart))
   }
 
   sheet = $derived.by(() => this.history.current)
@@ -114,21 +110,19 @@ export class BenchState {
   /** Puts a design on the bench. What was on it is saved first; where it cannot be, undo brings it back. */
   async open(pot: Pot): Promise<void> {
     await this.autosave.flush()
-    const next = { ...this.sheet, pot: this.#asKept(pot) }
+    const next = { ...this.sheet, pot: this.#keeping.asKept(pot) }
     if (this.autosave.state === 'clean') this.history.restart(next)
     else this.history.push(next, 'open')
-    this.#savedPot = next.pot
-    this.#savedSheet = next
+    this.#keeping.take(next)
     this.#settle()
     rememberPot(pot.id)
   }
 
   /** After the shelf was read again: a design that was changed elsewhere, and not here, lies there as it is now. */
   catchUp(): void {
-    const kept = shelf.find(this.pot.id)
-    if (!kept || this.pot !== this.#savedPot || kept.revision === this.#bases[this.pot.id]) return
-    this.#savedPot = this.#asKept(this.pot)
-    this.history.restart({ ...this.sheet, pot: this.#savedPot })
+    const newer = this.#keeping.newerOf(this.pot)
+    if (!newer) return
+    this.history.restart({ ...this.sheet, pot: newer })
     this.#settle()
     notices.say(w.changedElsewhere(this.pot.name))
   }
@@ -144,13 +138,12 @@ export class BenchState {
     const { trip, benchWater, currentPot, currentWater } = settings.current
     const saved = shelf.find(currentPot) ?? shelf.sorted[0]
     const sheet: Sheet = {
-      pot: this.#asKept(saved?.document ?? this.pot),
+      pot: this.#keeping.asKept(saved?.document ?? this.pot),
       trip: trip ? { ...trip, date: this.trip.date } : this.trip,
       setup: { typed: benchWater ?? firstSetup.typed, chosen: waters.find(currentWater)?.document.id },
     }
     this.history.restart(sheet)
-    this.#savedPot = sheet.pot
-    this.#savedSheet = sheet
+    this.#keeping.take(sheet)
     this.#settle()
   }
 
@@ -175,75 +168,13 @@ export class BenchState {
     this.#settled = this.history.current
   }
 
-  /** A design as it stands on the shelf, whose revision what is done to it from now on starts from. */
-  #asKept(pot: Pot): Pot {
-    const kept = shelf.find(pot.id)
-    if (kept) this.#startFrom(kept)
-    return kept?.document ?? pot
-  }
-
-  #startFrom({ document, revision }: Stored<Pot>): void {
-    this.#bases = { ...this.#bases, [document.id]: revision }
-  }
-
-  async #save(): Promise<boolean> {
-    const { sheet } = this
-    // Both at once: a page that is closing may start calls, but not wait for one before the next.
-    const saved = await Promise.all([
-      this.#saveStrip(sheet),
-      sheet.pot === this.#savedPot || this.#savePot(sheet.pot),
-    ])
-    return saved.every(Boolean)
-  }
-
-  async #saveStrip(sheet: Sheet): Promise<boolean> {
-    if (sheet.trip === this.#savedSheet?.trip && sheet.setup === this.#savedSheet.setup) return true
-    const { chosen, typed } = sheet.setup
-    const left = { trip: sheet.trip, benchWater: typed, currentPot: sheet.pot.id }
-    const written = await (chosen === undefined
-      ? settings.set(left, ['currentWater'])
-      : settings.set({ ...left, currentWater: chosen }))
-    if (written) this.#savedSheet = sheet
-    return written
-  }
-
-  async #savePot(pot: Pot): Promise<boolean> {
-    const kept = shelf.find(pot.id)
-    const base = this.#bases[pot.id]
-    if (kept && base !== undefined && kept.revision !== base) return this.#saveApart(pot)
-    const answer = await shelf.save(pot, kept?.revision)
-    if (answer.ok) {
-      this.#savedPot = pot
-      this.#startFrom(answer.value)
-      if (settings.current.currentPot !== pot.id) rememberPot(pot.id)
-      return true
-    }
-    if (answer.error.code !== 'conflict') {
-      notices.say(answer.error.message, { tone: 'fails' })
-      return false
-    }
-    return this.#saveApart(pot)
-  }
-
-  /** Somebody else changed the design since it was opened: both are kept, and the reader is told. */
-  async #saveApart(pot: Pot): Promise<boolean> {
-    const apart: Pot = { ...pot, id: freshId(), name: w.apart(pot.name) }
-    const answer = await shelf.save(apart)
-    await shelf.load()
-    if (!answer.ok) {
-      notices.say(answer.error.message, { tone: 'fails' })
-      return false
-    }
-    this.#startFrom(answer.value)
-    this.#savedPot = apart
-    const isSame = this.pot === pot
-    // The way back would lead to the design that is somebody else's now.
+  /** After a design was kept apart from somebody else's; the way back would lead to the one that is theirs now. */
+  #goOnWith(was: Pot, apart: Pot): void {
+    const { pot } = this
     this.history.restart({
       ...this.sheet,
-      pot: isSame ? apart : { ...this.pot, id: apart.id, name: apart.name },
+      pot: pot === was ? apart : { ...pot, id: apart.id, name: apart.name },
     })
-    notices.say(w.keptApart(pot.name, apart.name))
-    return true
   }
 }
 
