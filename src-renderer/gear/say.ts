@@ -3,7 +3,7 @@ import type { PartReport } from '@shared/season/locker-lives'
 import type { Decision } from '@shared/wear/judgement'
 import { reader } from '@renderer/ui/reader.svelte'
 
-/** A day as people here write it. */
+/** The day of a moment, by the clock here, as people here write it; a calendar day is for `sayCalendarDay`. */
 export const sayDay = (at: string | number) =>
   new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
 
