@@ -31,6 +31,8 @@ export async function startUp(): Promise<void> {
   void sayWhatIsWrong()
   onHostNotice((notice) => void heed(notice))
   addEventListener('blur', () => void saveOpenWork())
+  // Back from making room on a full disk, say: what could not be saved is tried again.
+  addEventListener('focus', () => void saveOpenWork())
   addEventListener('pagehide', () => void saveOpenWork())
   // The desktop window asks by itself; a browser has to be told that there is something to ask about.
   if (!window.bridge) addEventListener('beforeunload', (event) => hasUnsavedWork() && event.preventDefault())

@@ -1,4 +1,9 @@
+import { notices } from '@renderer/ui/notices.svelte'
+
 const WAIT_MS = 600
+
+/** Topic of what is said where something could not be saved. It is taken back once it could. */
+export const unsaved = 'unsaved'
 
 /** Saves some time after the last change, at once when asked, and never two at a time. */
 export class Autosave {
@@ -25,6 +30,7 @@ export class Autosave {
       this.state = 'waiting'
       const touches = this.#touches
       const saved = await this.save()
+      if (saved) notices.withdraw(unsaved)
       // What changed while the disk was busy is still to be saved.
       if (this.#touches === touches) this.state = saved ? 'clean' : 'failed'
     })

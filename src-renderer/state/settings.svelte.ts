@@ -1,6 +1,7 @@
 import { defaultSettings, type Settings } from '@shared/schema/settings'
 import { notices } from '@renderer/ui/notices.svelte'
 import { reader } from '@renderer/ui/reader.svelte'
+import { unsaved } from './autosave.svelte'
 import { bridge } from './bridge'
 
 type Changeable = Omit<Settings, 'format' | 'version'>
@@ -20,7 +21,7 @@ class SettingsState {
   async set(change: Changeable, clear: readonly (keyof Changeable)[] = []): Promise<boolean> {
     this.#take({ ...without(this.current, clear), ...change })
     const answer = await bridge('settings:set', { set: change, clear: [...clear] })
-    if (!answer.ok) notices.say(answer.error.message, { tone: 'fails' })
+    if (!answer.ok) notices.say(answer.error.message, { tone: 'fails', topic: unsaved })
     return answer.ok
   }
 

@@ -1,7 +1,7 @@
 import { readDocument } from '@shared/schema/read-document'
 import { WaterSchema, type Water } from '@shared/schema/water'
 import { notices } from '@renderer/ui/notices.svelte'
-import { Autosave } from './autosave.svelte'
+import { Autosave, unsaved } from './autosave.svelte'
 import { freshId } from './fresh-pot'
 import { History } from './history.svelte'
 import { route } from './route.svelte'
@@ -81,7 +81,7 @@ export class WaterDesk {
       return true
     }
     if (answer.error.code === 'conflict') return this.#saveApart(water)
-    notices.say(answer.error.message, { tone: 'fails' })
+    notices.say(answer.error.message, { tone: 'fails', topic: unsaved })
     return false
   }
 
@@ -91,7 +91,7 @@ export class WaterDesk {
     const answer = await waters.save(apart)
     await waters.load()
     if (!answer.ok) {
-      notices.say(answer.error.message, { tone: 'fails' })
+      notices.say(answer.error.message, { tone: 'fails', topic: unsaved })
       return false
     }
     this.#revision = undefined

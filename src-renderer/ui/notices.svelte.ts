@@ -20,13 +20,20 @@ class Notices {
   say(text: string, options: { undo?: () => void; tone?: Notice['tone']; topic?: string } = {}): void {
     const { tone = 'plain', undo, topic } = options
     const notice: Notice = { id: this.#next++, text, tone, undo, topic }
-    const others = this.list.filter((one) => topic === undefined || one.topic !== topic)
+    const others = this.list.filter(
+      (one) => one.text !== text && (topic === undefined || one.topic !== topic),
+    )
     this.list = [...others.slice(-2), notice]
     if (notice.tone === 'plain') setTimeout(() => this.dismiss(notice.id), STAYS_MS)
   }
 
   dismiss(id: number): void {
     this.list = this.list.filter((notice) => notice.id !== id)
+  }
+
+  /** Takes back what was said on a topic and is over. */
+  withdraw(topic: string): void {
+    this.list = this.list.filter((notice) => notice.topic !== topic)
   }
 
   /** Says `text` to a screen reader once nothing newer has come for half a second. */

@@ -1,12 +1,19 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Page } from 'playwright-core'
-import { afterEach, describe, expect, test } from 'vitest'
+import { fileURLToPath } from 'node:url'
+import { chromium, type Page } from 'playwright-core'
+import { afterEach, describe, expect, onTestFinished, test } from 'vitest'
+import { startLocalHost } from '@main/local-host/local-host'
+import { openTestServices } from '@main/services/open-test-services'
+import { type Disk, realDisk } from '@main/storage/durable-write'
+import { failing } from '@main/storage/failing-disk'
 import type { Pot } from '@shared/schema/pot'
 import { editions, openApp, type RunningApp } from './app'
 import { ask } from './ask'
+import { chromiumOptions, serve } from './browser-edition'
 
-/* What is kept is kept: across a restart, a kill in the middle of saving, and damage to the folder. */
+/* What is kept is kept: across a restart, a kill in the middle of saving, a second copy, and a full disk. */
 
 const pot: Pot = {
   format: 'potwright/pot',
@@ -32,6 +39,11 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
   test.skipIf(missing)('finds a saved pot again after a restart', async () => {
     app = await openApp(edition)
     expect(await ask(app.page, 'pots:save', { document: pot })).toMatchObject({ ok: true })
+    // A second copy on the same folder is turned away by name, and the first goes on.
+    await expect(serve(app)).rejects.toThrow(
+      /already open on this data folder. Use that one, or close it first/,
+    )
+    expect(await ask(app.page, 'settings:set', { set: { theme: 'dark' } })).toMatchObject({ ok: true })
     await app.restart()
     expect(await ask(app.page, 'pots:get', { id: pot.id })).toMatchObject({
       ok: true,
@@ -77,4 +89,47 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
       (await readdir(join(dataFolder, 'pots'))).filter((name) => name.endsWith('.pot.json')),
     ).toHaveLength(1)
   })
+})
+
+test('a full disk is said once and loses nothing; with room again it is saved by itself, and another tab follows', async () => {
+  const dataFolder = await mkdtemp(join(tmpdir(), 'potwright-full-'))
+  let disk = failing({ write: 'ENOSPC' })
+  const now: Disk = { ...realDisk, open: (...asked) => disk.open(...asked) }
+  const services = await openTestServices(dataFolder, 'shed', { disk: now })
+  const pages = fileURLToPath(new URL('../../out/renderer', import.meta.url))
+  const faults: unknown[] = []
+  const host = await startLocalHost({ services, pages, port: 0, noteFault: (thrown) => faults.push(thrown) })
+  const browser = await chromium.launch(chromiumOptions)
+  onTestFinished(async () => {
+    await browser.close()
+    await host.close()
+    services.close()
+    await rm(dataFolder, { recursive: true, force: true })
+  })
+  const tabs = await browser.newContext()
+  const page = await tabs.newPage()
+  await page.goto(host.entrance)
+  const name = (tab: Page) => tab.getByLabel('Name of the design')
+  const complaint = page.getByText('The disk is full. Nothing was lost')
+  for (const text of ['First', 'Second']) {
+    await Promise.all([page.waitForResponse(/pots%3Asave/), name(page).fill(text)])
+    await page.getByText('Not saved').waitFor()
+    await complaint.waitFor()
+  }
+  expect(await complaint.count()).toBe(1)
+  expect(await readdir(join(dataFolder, 'pots'))).toEqual([])
+
+  disk = realDisk
+  await page.evaluate(() => dispatchEvent(new Event('focus')))
+  await page.getByText('Saved', { exact: true }).waitFor()
+  await complaint.waitFor({ state: 'detached' })
+  const [file = ''] = await readdir(join(dataFolder, 'pots'))
+  expect(JSON.parse(await readFile(join(dataFolder, 'pots', file), 'utf8'))).toMatchObject({ name: 'Second' })
+
+  const tab = await tabs.newPage()
+  await tab.goto(host.address)
+  await expect.poll(() => name(tab).inputValue()).toBe('Second')
+  await name(page).fill('Third')
+  await expect.poll(() => name(tab).inputValue(), { timeout: 10_000 }).toBe('Third')
+  expect(faults).toEqual([])
 })
