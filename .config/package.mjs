@@ -1,6 +1,7 @@
 import { Arch, build, Platform } from 'electron-builder'
 import { execFileSync } from 'node:child_process'
-import { join } from 'node:path'
+import { statSync } from 'node:fs'
+import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { runnerImport } from 'vite'
 
@@ -30,15 +31,17 @@ execFileSync(process.execPath, [join(root, 'node_modules/electron-vite/bin/elect
 })
 
 const made = []
-const missed = []
+/** What was not made, by its reason. */
+const missed = new Map()
 const noNet = /ENOTFOUND|ECONNREFUSED|ECONNRESET|ETIMEDOUT|EAI_AGAIN|fetch failed/
-/** Why nothing can be fetched, once that is known: each try takes the better part of a minute. */
+/** Why Electron cannot be fetched, once that is known: each try takes the better part of a minute. */
 let cutOff
 for (const system of asked) for (const wanted of targets(system)) await make(system, wanted)
 
-for (const file of made) process.stdout.write(`Made: ${file}\n`)
-for (const { name, reason } of missed) process.stderr.write(`Not made: ${name}. ${reason}\n`)
-process.exitCode = missed.length > 0 ? 1 : 0
+for (const file of made)
+  process.stdout.write(`Made: ${relative(root, file)}, ${(statSync(file).size / 2 ** 20).toFixed(1)} MB\n`)
+for (const [reason, names] of missed) process.stderr.write(`Not made: ${names.join(', ')}.\n  ${reason}\n`)
+process.exitCode = missed.size > 0 ? 1 : 0
 
 function targets(system) {
   return module.packages[system].target.flatMap(({ target, arch }) =>
@@ -48,22 +51,30 @@ function targets(system) {
 
 async function make(system, { target, arch }) {
   const name = `${target} for ${system} ${arch}`
+  const miss = (reason) => missed.set(reason, [...(missed.get(reason) ?? []), name])
   // A disk image of macOS and its signature need a Mac; saying so now spares a long wait for a failure.
-  if (system === 'mac' && here !== 'mac') return missed.push({ name, reason: 'It has to be made on a Mac.' })
-  if (cutOff) return missed.push({ name, reason: cutOff })
+  if (system === 'mac' && here !== 'mac') return miss('It has to be made on a Mac.')
+  if (cutOff) return miss(cutOff)
+  let packed = false
   try {
     made.push(
       ...(await build({
         projectDir: root,
         targets: systems[system].createTarget([target], Arch[arch]),
         // The builder writes into what it is given.
-        config: structuredClone(module.packages),
+        config: { ...structuredClone(module.packages), afterPack: () => void (packed = true) },
       })),
     )
   } catch (error) {
     const [line = ''] = String(error?.message ?? error).split('\n')
-    const reason = `Electron or a packing tool could not be fetched; both come from the net once: ${line}.`
-    if (noNet.test(line)) cutOff = reason
-    missed.push({ name, reason: cutOff ?? line })
+    if (!noNet.test(line)) return miss(line)
+    // Each tool is fetched on its own, so one that is missing keeps back its own packages alone.
+    if (packed) return miss(fetchedOnce('The tool that binds it', 'ELECTRON_BUILDER_BINARIES_MIRROR', line))
+    cutOff = fetchedOnce('Electron', 'ELECTRON_MIRROR', line)
+    miss(cutOff)
   }
+}
+
+function fetchedOnce(what, mirror, trouble) {
+  return `${what} comes from the net, once, and could not be fetched (${trouble}). ${mirror} names another place.`
 }
