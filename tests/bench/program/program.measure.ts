@@ -13,6 +13,7 @@ import { changeOften, dragSlider, heldMb, median, orbit, scriptPerChange } from 
 /* What the built program costs in a browser. The view is drawn in software here, so frames say least. */
 
 const out = fileURLToPath(new URL('../../../out', import.meta.url))
+const dist = fileURLToPath(new URL('../../../dist', import.meta.url))
 const rows: [what: string, measured: string, wanted: string][] = []
 let browser: Browser
 let folder: string
@@ -113,12 +114,16 @@ test('a cold start with 500 pots and 100,000 events', async () => {
   })
 })
 
-test('the size of what is built', async () => {
+test('the size of what is built, and of the installers made from it', async () => {
   for (const part of ['main', 'preload', 'renderer']) {
     const bytes = await sizeOf(join(out, part))
     expect(bytes).toBeGreaterThan(0)
     add(`Size of ${part}`, mb(bytes / 2 ** 20), '')
   }
+  const made = await readdir(dist).catch(() => [])
+  const installers = made.filter((name) => /\.(AppImage|deb|exe|dmg|zip)$/.test(name))
+  for (const name of installers) add(`Size of ${name}`, mb((await stat(join(dist, name))).size / 2 ** 20), '')
+  if (installers.length === 0) add('Size of an installer', 'none made here', '')
 })
 
 /** Opens the program on a folder of its own and waits until the Bench can be worked with. */
