@@ -1,5 +1,6 @@
 import type { Pot } from '@shared/schema/pot'
 import { notices } from '@renderer/ui/notices.svelte'
+import { unsaved } from './autosave.svelte'
 import type { Sheet } from './bench-sheet'
 import type { Stored } from './document-shelf.svelte'
 import { freshId } from './fresh-pot'
@@ -81,7 +82,7 @@ export class BenchKeeping {
       return true
     }
     if (answer.error.code !== 'conflict') {
-      notices.say(answer.error.message, { tone: 'fails' })
+      notices.say(answer.error.message, { tone: 'fails', topic: unsaved })
       return false
     }
     return this.#saveApart(pot)
@@ -93,7 +94,7 @@ export class BenchKeeping {
     const answer = await shelf.save(apart)
     await shelf.load()
     if (!answer.ok) {
-      notices.say(answer.error.message, { tone: 'fails' })
+      notices.say(answer.error.message, { tone: 'fails', topic: unsaved })
       return false
     }
     this.#startFrom(answer.value)
