@@ -21,7 +21,7 @@ function things(changes: readonly Change[], effect: Change['effect']): string {
   const counts = new Map<Change['subject'], number>()
   for (const change of changes)
     if (change.effect === effect) counts.set(change.subject, (counts.get(change.subject) ?? 0) + change.count)
-  return new Intl.ListFormat('en').format([...counts].map(([subject, count]) => counted[subject](count)))
+  return new Intl.ListFormat('en-GB').format([...counts].map(([subject, count]) => counted[subject](count)))
 }
 
 const sentences = (...parts: readonly [string, string][]) =>
@@ -60,7 +60,10 @@ export const backupWords = {
       ['Would put back as they were then:', things(changes, 'change')],
       ['The same here:', things(changes, 'same')],
     ),
-  untouched: (count: number) => `${count.toLocaleString()} that are only here stay as they are.`,
+  untouched: (count: number) =>
+    count === 0
+      ? ''
+      : `${many(count, 'thing that is only here stays as it is', 'things that are only here stay as they are')}.`,
   lostInBackup: (lost: readonly string[]) =>
     lostPhotos(lost, (photos) => `${photos} of this backup cannot be read and would be left out:`),
   nothing: 'Nothing here differs from this backup.',
