@@ -26,4 +26,5 @@ export const potViewWords = {
   keys: 'Arrow keys turn it, plus and minus come nearer and go away, Home goes back.',
   noRig: 'Depth and current are needed to show the rope in the water.',
   legend: 'Life left',
+  notLoaded: 'The picture could not be opened. Nothing was lost. Start Potwright again.',
 } as const

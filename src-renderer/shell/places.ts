@@ -15,3 +15,5 @@ export const places: readonly { id: PlaceId; helper?: boolean; load: Load }[] = 
   { id: 'gauge', helper: true, load: () => import('@renderer/places/gauge/Gauge.svelte') },
   { id: 'workshop', helper: true, load: () => import('@renderer/places/workshop/Workshop.svelte') },
 ]
+
+export const findPlace = (id: PlaceId) => places.find((one) => one.id === id)

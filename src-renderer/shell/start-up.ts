@@ -14,12 +14,13 @@ import { hasUnsavedWork, saveOpenWork } from '@renderer/state/save-open-work'
 import { shelf, waters } from '@renderer/state/shelf'
 import { commands } from '@renderer/ui/commands.svelte'
 import { notices } from '@renderer/ui/notices.svelte'
+import { findPlace } from './places'
 import { shellWords as w } from './words'
 
 /** Reads what is kept, puts the bench back as it was left, and listens for what changes underneath. */
 export async function startUp(): Promise<void> {
   await Promise.all([
-    settings.load(),
+    settings.load().then(fetchFirstPlace),
     shelf.load(),
     waters.load(),
     packs.load(),
@@ -27,7 +28,6 @@ export async function startUp(): Promise<void> {
     demo.load(),
   ])
   bench.resume()
-  if (location.hash === '' && settings.current.place) route.go(settings.current.place)
   void sayWhatIsWrong()
   onHostNotice((notice) => void heed(notice))
   addEventListener('blur', () => void saveOpenWork())
@@ -36,6 +36,15 @@ export async function startUp(): Promise<void> {
   addEventListener('pagehide', () => void saveOpenWork())
   // The desktop window asks by itself; a browser has to be told that there is something to ask about.
   if (!window.bridge) addEventListener('beforeunload', (event) => hasUnsavedWork() && event.preventDefault())
+}
+
+/** Goes to the place that was left last, and fetches it while the rest of what is kept is read. */
+async function fetchFirstPlace(): Promise<void> {
+  if (location.hash === '' && settings.current.place) route.go(settings.current.place)
+  // A place that cannot be fetched is told of where it would stand.
+  await findPlace(route.place)
+    ?.load()
+    .catch(() => undefined)
 }
 
 /** What somebody should know before they go on: nothing can be saved, or a file waits for a decision. */

@@ -75,13 +75,14 @@ export async function orbit(page: Page, view: Locator, frames: number): Promise<
   return measured
 }
 
-/** Memory that the page's script holds once what it no longer needs was cleared away [MB]. */
-export async function heldMb(page: Page): Promise<number> {
+/** What the page holds once what it no longer needs was cleared away. */
+export async function heldBy(page: Page): Promise<{ mb: number; nodes: number; listeners: number }> {
   const session = await page.context().newCDPSession(page)
   await session.send('HeapProfiler.collectGarbage')
   const { usedSize } = await session.send('Runtime.getHeapUsage')
+  const { nodes, jsEventListeners } = await session.send('Memory.getDOMCounters')
   await session.detach()
-  return usedSize / 2 ** 20
+  return { mb: usedSize / 2 ** 20, nodes, listeners: jsEventListeners }
 }
 
 export function median(values: readonly number[]): number {
