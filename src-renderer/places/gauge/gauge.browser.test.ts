@@ -111,5 +111,7 @@ test('a limit by the container says how much that holds, and that a gallon may b
   expect(first('US-FL', 'gallon')).toContain(
     '10 gallons (44 L dry or 37.9 L liquid; which gallon is not said)',
   )
-  expect(first('US-FL', 'gallon-claws')).toContain('(4.4 L dry or 3.79 L liquid; which gallon is not said)')
+  expect(first('US-FL', 'gallon-claws')).toContain(
+    '1 gallon of claws (4.4 L dry or 3.79 L liquid; which gallon is not said)',
+  )
 })

@@ -54,10 +54,10 @@ export function sayBag(bag: BagLimit, pack: RulePack): string {
 
 function unitOf({ unit, value }: BagLimit): string {
   if (unit === 'kg') return 'kg'
-  const words = unit === 'gallon-claws' ? 'gallon of claws' : unit
+  if (unit === 'gallon-claws') return value === 1 ? 'gallon of claws' : 'gallons of claws'
   if (unit === 'dozen') return 'dozen crabs'
-  if (unit === 'bushel' || unit === 'litre' || unit === 'gallon') return value === 1 ? words : `${words}s`
-  return value === 1 ? words.replace(/s$/, '') : words
+  if (unit === 'bushel' || unit === 'litre' || unit === 'gallon') return value === 1 ? unit : `${unit}s`
+  return value === 1 ? unit.replace(/s$/, '') : unit
 }
 
 /** How much a container holds; a rule that says gallons does not say which. */
