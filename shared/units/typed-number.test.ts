@@ -16,9 +16,21 @@ test.each([
   expect(typedNumber(text)).toBe(value)
 })
 
-test.each(['1,234.5', '1.234,5', '1,234,567', '1 234', '', '  ', 'abc', '1/0', '1/2/3', '/8', '2 3', 'NaN', 'Infinity', '6 1/4 in'])(
-  '%j is no number',
-  (text) => {
-    expect(typedNumber(text)).toBeUndefined()
-  },
-)
+test.each([
+  '1,234.5',
+  '1.234,5',
+  '1,234,567',
+  '1 234',
+  '',
+  '  ',
+  'abc',
+  '1/0',
+  '1/2/3',
+  '/8',
+  '2 3',
+  'NaN',
+  'Infinity',
+  '6 1/4 in',
+])('%j is no number', (text) => {
+  expect(typedNumber(text)).toBeUndefined()
+})

@@ -5,7 +5,7 @@ import { render } from 'vitest-browser-svelte'
 import Promised from './Promised.svelte'
 
 const text = (words: string) => createRawSnippet(() => ({ render: () => `<p>${words}</p>` }))
-const said = createRawSnippet((value: () => string) => ({ render: () => `<p>${value()}</p>` }))
+const said = createRawSnippet((value: () => unknown) => ({ render: () => `<p>${String(value())}</p>` }))
 
 /** A promise that is kept when the test says so. */
 function promised<T>() {
@@ -18,7 +18,7 @@ const words = { children: said, waiting: text('wait'), failed: text('failed') }
 
 test('says that it waits, then what came or that nothing came', async () => {
   const { promise, resolve } = promised<string>()
-  const screen = await render(Promised<string>, { promise, ...words })
+  const screen = await render(Promised, { promise, ...words })
   await expect.element(screen.getByText('wait')).toBeVisible()
   resolve('twelve pots')
   await expect.element(screen.getByText('twelve pots')).toBeVisible()
@@ -28,7 +28,7 @@ test('says that it waits, then what came or that nothing came', async () => {
 
 test('shows what was asked for last, whichever comes first', async () => {
   const [first, second] = [promised<string>(), promised<string>()]
-  const screen = await render(Promised<string>, { promise: first.promise, ...words })
+  const screen = await render(Promised, { promise: first.promise, ...words })
   await screen.rerender({ promise: second.promise })
   second.resolve('the second')
   await expect.element(screen.getByText('the second')).toBeVisible()
@@ -43,7 +43,7 @@ test('keeps nothing of what was left', async () => {
     const value = { visit }
     left.push(new WeakRef(value))
     const children = createRawSnippet(() => ({ render: () => `<p>visit ${visit}</p>` }))
-    const screen = await render(Promised<object>, { promise: Promise.resolve(value), children })
+    const screen = await render(Promised, { promise: Promise.resolve(value), children })
     await expect.element(screen.getByText(`visit ${visit}`)).toBeVisible()
     await screen.unmount()
   }
