@@ -10,6 +10,20 @@ export async function chooseFile(
   await chooser.setFiles(file)
 }
 
+/** Drops a file on the page, wherever it is. */
+export async function dropFile(page: Page, name: string, content: Buffer): Promise<void> {
+  const dropped = await page.evaluateHandle(
+    ([name, base64]) => {
+      const carried = new DataTransfer()
+      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
+      carried.items.add(new File([bytes], name))
+      return carried
+    },
+    [name, content.toString('base64')] as const,
+  )
+  await page.locator('main').dispatchEvent('drop', { dataTransfer: dropped })
+}
+
 /** The smallest picture there is. */
 export const onePixel = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',

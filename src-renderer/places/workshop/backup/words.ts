@@ -82,7 +82,7 @@ export const backupWords = {
     lostPhotos(lost, (photos) => `${photos} in the data folder cannot be read and are not in it:`),
   moving: 'Moving to another machine',
   movingText:
-    'Save everything as one file, photos too, carry it over, and bring it in there. Things are matched by their id: what is only on one side stays, and you see what would change before anything does.',
+    'Save everything as one file, photos too, carry it over, and bring it in there or drop it on the window. Things are matched by their id: what is only on one side stays, and you see what would change before anything does.',
   exportAll: 'Save everything as a file',
   bringIn: 'Bring in such a file',
   busy: {
