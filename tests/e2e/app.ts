@@ -90,6 +90,16 @@ export async function openApp(
   }
 }
 
+/**
+ * Opens the browser edition as on a machine without 3D: for journeys about something else, since drawing the pot in
+ * software takes most of a journey's time.
+ */
+export const openPlainApp = (prepare?: (places: Places) => Promise<void>): Promise<RunningApp> =>
+  openApp('browser', prepare, withoutGraphics)
+
+/** Arguments that leave the browser no graphics. */
+const withoutGraphics = ['--disable-gpu', '--disable-3d-apis']
+
 async function open(
   edition: Edition,
   places: Places,

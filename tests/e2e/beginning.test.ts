@@ -1,7 +1,7 @@
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { editions, openApp } from './app'
+import { editions, openApp, openPlainApp } from './app'
 import { axeInBothThemes } from './axe'
 
 /* A stranger's first minutes: the first steps, the tour, the demo and back out of it. */
@@ -32,7 +32,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 })
 
 test('the first steps are offered once, and the tour points at what is there', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   let { page } = app
   await page.getByRole('heading', { name: 'Where to start' }).waitFor()
   expect(await axeInBothThemes(page)).toEqual([])
@@ -58,7 +58,7 @@ test('the first steps are offered once, and the tour points at what is there', a
 })
 
 test('a shape chosen in the first steps lies on the Bench, and help stands beside its parts', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   const { page } = app
   await page.getByRole('button', { name: 'Start from a shape' }).click()
   await page.getByRole('dialog').getByRole('button', { name: 'Cone with top entrance' }).click()

@@ -2,7 +2,7 @@ import { appendFile, readdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { editions, openApp } from './app'
+import { editions, openApp, openPlainApp } from './app'
 import { ask } from './ask'
 import { axeInBothThemes } from './axe'
 import { chooseFile, onePixel } from './files'
@@ -109,7 +109,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('a worn rope and growth go with a pot to the Bench, and are taken off there', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await addPots(page, '5')
     await page.getByRole('button', { name: 'Inspect the rope' }).click()
@@ -128,15 +128,17 @@ describe('browser edition', () => {
   })
 
   test('what does not fit is refused with its reason, and the rest is kept', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await addPots(page, '1-3')
 
     await page.getByRole('button', { name: 'Add pots' }).click()
     await page.getByLabel('Numbers on the floats').fill('3-5')
-    expect(await page.getByRole('alert').textContent()).toContain('The number 3 is on another pot')
+    expect(await page.getByRole('dialog').getByRole('alert').textContent()).toContain(
+      'The number 3 is on another pot',
+    )
     await page.getByLabel('Numbers on the floats').fill('5-4')
-    expect(await page.getByRole('alert').textContent()).toContain('runs backwards')
+    expect(await page.getByRole('dialog').getByRole('alert').textContent()).toContain('runs backwards')
     await page.keyboard.press('Escape')
 
     await go(page, 'Runs')
@@ -190,7 +192,7 @@ describe('browser edition', () => {
   })
 
   test('any entry can be corrected, taken back and brought back', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await addPots(page, '1-2')
     await go(page, 'Runs')
@@ -215,7 +217,7 @@ describe('browser edition', () => {
   })
 
   test('a second machine’s file that appears and grows is seen at once', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page, dataFolder } = app
     await addPots(page, '1-2')
     const [pot = ''] = Object.keys((await state(page)).pots)
@@ -235,7 +237,7 @@ describe('browser edition', () => {
     'a photo is added at an inspection, shown there, and lies in the data folder',
     { timeout: 120_000 },
     async () => {
-      const app = await openApp('browser')
+      const app = await openPlainApp()
       const { page, dataFolder } = app
       await addPots(page, '4')
       await page.getByRole('button', { name: 'Inspect the rope' }).click()
@@ -269,7 +271,7 @@ describe('browser edition', () => {
   )
 
   test('a list whose columns nobody can guess is matched by hand', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await addPots(page, '1')
     await page.getByRole('button', { name: 'Bring in a list' }).click()
@@ -291,7 +293,7 @@ describe('browser edition', () => {
   })
 
   test('broken bars are mended from the season’s list', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await addPots(page, '9')
     await page.getByRole('button', { name: 'Inspect the netting' }).click()

@@ -8,9 +8,10 @@ import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
 import type { Pot } from '@shared/schema/pot'
-import { editions, openApp, type Places } from './app'
+import { editions, openApp, openPlainApp, type Places } from './app'
 import { ask } from './ask'
 import { chromiumOptions, serve } from './browser-edition'
+import { dropFile } from './files'
 
 /* The program opens: on an empty folder, on a damaged one, on one it may not write to, and by `npm start`. */
 
@@ -99,15 +100,8 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
     await page.getByRole('heading', { name: 'Where to start' }).waitFor()
     await page.keyboard.press('Alt+6')
     await page.getByRole('heading', { level: 1, name: 'Season' }).waitFor({ state: 'attached' })
-    const dropped = await page.evaluateHandle(
-      ([name, text]) => {
-        const carried = new DataTransfer()
-        carried.items.add(new File([text], name))
-        return carried
-      },
-      ['kept.pot.json', JSON.stringify({ ...pot, name: 'From a friend' })] as const,
-    )
-    await page.locator('main').dispatchEvent('drop', { dataTransfer: dropped })
+    const fromFriend = JSON.stringify({ ...pot, name: 'From a friend' })
+    await dropFile(page, 'kept.pot.json', Buffer.from(fromFriend))
     await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ state: 'attached' })
     await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('From a friend')
     expect(await readdir(join(app.dataFolder, 'pots'))).toEqual(['kept.pot.json'])
@@ -115,7 +109,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 })
 
 test('without a graphics card it says so, describes the pot in words, and checks it all the same', async () => {
-  const app = await openApp('browser', undefined, ['--disable-gpu', '--disable-3d-apis'])
+  const app = await openPlainApp()
   const { page } = app
   await page.getByText(/This machine cannot draw in 3D/).waitFor()
   await page.getByText(/^Standard round: a round pot/).waitFor()

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, test } from 'vitest'
-import { editions, openApp } from './app'
+import { editions, openPlainApp } from './app'
 import { axeFindings } from './axe'
 import { openDesktopEdition, type OpenedDesktop } from './desktop-edition'
 
@@ -38,7 +38,7 @@ const pdfOf = async (page: Page) =>
   readPdf(await page.pdf({ preferCSSPageSize: true, tagged: true, outline: true, printBackground: true }))
 
 test('build sheet, check sheet and labels become tagged PDFs of the paper chosen', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   const { page } = app
   await page.getByLabel('Region').selectOption({ label: 'New South Wales' })
 
@@ -82,7 +82,7 @@ test('build sheet, check sheet and labels become tagged PDFs of the paper chosen
 })
 
 test('a season’s sheets and a water’s are laid out of the demo', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   const { page } = app
   await page.getByRole('button', { name: 'Queensland crew, metric' }).click()
   await page.getByRole('complementary', { name: 'Look at the demo' }).waitFor()

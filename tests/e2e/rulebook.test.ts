@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { editions, openApp, type RunningApp } from './app'
+import { editions, openApp, openPlainApp, type RunningApp } from './app'
 import { axeInBothThemes } from './axe'
 
 /* Two regions compared, a value of one's own put in place, the verdict changed by it, kept in a file, and removed. */
@@ -103,7 +103,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('what may be kept is changed in a form, answers in the Gauge, goes and comes back', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await go(page, 'Rulebook')
     await page.getByRole('button', { name: /^Washington State/ }).click()
@@ -163,7 +163,7 @@ describe('browser edition', () => {
     }
     const check = { op: 'min', quantity: 'rope.diameter', value: 8, unit: 'mm' }
     const file = (one: object) => JSON.stringify({ ...mine, rules: [{ ...rule, ...one }] })
-    const app = await openApp('browser', async ({ dataFolder }) => {
+    const app = await openPlainApp(async ({ dataFolder }) => {
       await mkdir(join(dataFolder, 'packs'), { recursive: true })
       await writeFile(
         join(dataFolder, 'packs', 'US-WA.rules.json'),
@@ -193,7 +193,7 @@ describe('browser edition', () => {
   })
 
   test('one pot against every region, and a crew counted with one more aboard', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await go(page, 'Rulebook')
     await tab(page, 'Where is this pot legal?')
@@ -215,7 +215,7 @@ describe('browser edition', () => {
   })
 
   test('a crab is measured, and its gauge laid out at true size', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await go(page, 'Gauge')
     await page.getByLabel('Region').selectOption({ label: 'Washington State' })

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { editions, openApp } from './app'
+import { editions, openApp, openPlainApp } from './app'
 import { axeInBothThemes } from './axe'
 
 /* From a station to a pot: a water is made, its windows read, pots matched, one proposed and put on the Bench. */
@@ -90,7 +90,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('a match sorted, sifted and pinned; a cell opened to its tide; the ring that each channel needs', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await makeWater(page)
     await makeWater(page, 'admiralty inlet', /Admiralty Inlet/)
@@ -157,7 +157,7 @@ describe('browser edition', () => {
   }, 240_000)
 
   test('a water taken away comes back by undo, and bad places are said plainly', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await makeWater(page)
     await page.getByRole('tab', { name: 'About this water' }).click()

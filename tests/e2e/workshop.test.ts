@@ -2,8 +2,8 @@ import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { openApp } from './app'
-import { chooseFile, onePixel } from './files'
+import { openPlainApp } from './app'
+import { chooseFile, dropFile, onePixel } from './files'
 
 /* The Workshop: a figure of one's own changes a verdict, and a backup brings back what was spoilt. */
 
@@ -15,7 +15,7 @@ const holds = (page: Page) =>
   page.getByRole('region', { name: 'Verdicts' }).getByRole('button', { name: 'Holds bottom' }).textContent()
 
 test('less grip on sand turns the verdict, is kept, and is put back', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   let { page } = app
   await page.getByRole('button', { name: 'Skip this' }).click()
   const before = await holds(page)
@@ -36,7 +36,7 @@ test('less grip on sand turns the verdict, is kept, and is put back', async () =
 })
 
 test('lead of one’s own weighs what its row says', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   const { page } = app
   await open(page, 'Workshop', 'Materials and prices')
   await page.getByRole('button', { name: 'Add a row' }).click()
@@ -58,7 +58,7 @@ test('lead of one’s own weighs what its row says', async () => {
 })
 
 test('a backup shows what it would change, puts it back, and everything leaves as one file', async () => {
-  const app = await openApp('browser')
+  const app = await openPlainApp()
   const { page, dataFolder } = app
   const photo = join(dataFolder, 'photos', 'eye.png')
   await mkdir(dirname(photo), { recursive: true })
@@ -94,5 +94,7 @@ test('a backup shows what it would change, puts it back, and everything leaves a
   expect(await readFile(photo)).toEqual(onePixel)
   await open(page, 'Bench')
   await expect.poll(() => page.getByLabel('Name of the design').inputValue()).toBe('Good pot')
+  await dropFile(page, 'everything.backup.zip', everything)
+  await dialog.getByRole('heading', { name: /everything\.backup\.zip/ }).waitFor()
   expect(app.troubles).toEqual([])
 })
