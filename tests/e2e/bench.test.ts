@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { editions, openApp } from './app'
+import { editions, openApp, openPlainApp } from './app'
 
 /* The first job from end to end: start from a shape, see it fail, mend it, hold it against a region, find it again. */
 
@@ -81,7 +81,7 @@ describe.each(editions)('$edition edition', ({ edition, missing }) => {
 // What is shown is the same in the window, so one edition tells.
 describe('browser edition', () => {
   test('what cannot be told leads to what is missing', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await startFrom(page, 'Standard round')
     const verdicts = page.getByRole('region', { name: 'Verdicts' })
@@ -104,7 +104,7 @@ describe('browser edition', () => {
   })
 
   test('a size that cannot be is named at its field, and the design stays', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await startFrom(page, 'Standard round')
     const entrances = await openPart(page, 'Entrances')
@@ -129,7 +129,7 @@ describe('browser edition', () => {
   })
 
   test('a design taken off the shelf comes back by undo', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await startFrom(page, 'Cone with top entrance')
     await page.getByRole('button', { name: 'Shelf' }).click()
@@ -142,7 +142,7 @@ describe('browser edition', () => {
   })
 
   test('a file that is no design is refused by name, and nothing changes', async () => {
-    const app = await openApp('browser')
+    const app = await openPlainApp()
     const { page } = app
     await startFrom(page, 'Standard round')
     await page.getByRole('button', { name: 'Shelf' }).click()

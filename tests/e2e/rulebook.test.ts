@@ -128,6 +128,7 @@ describe('browser edition', () => {
 
     await go(page, 'Rulebook')
     await crab.getByRole('button', { name: 'Take my entry away' }).click()
+    await page.getByText(/^Your entry for .* was taken away\.$/).waitFor()
     await undo(page)
     await crab
       .getByText(/At least 7 in/)
