@@ -55,11 +55,11 @@ export function prepare(input: CheckInput): Prepared {
   }
 }
 
-export const knownConditions = (conditions: CheckInput['conditions']): Conditions | undefined =>
+const knownConditions = (conditions: CheckInput['conditions']): Conditions | undefined =>
   conditions && !('missing' in conditions) ? conditions : undefined
 
 /** Water at the temperature and salinity given; coastal sea water where either is not. */
-export function waterDensityOf(conditions: Conditions | undefined): number {
+function waterDensityOf(conditions: Conditions | undefined): number {
   const { temperatureC, salinityPsu } = conditions ?? {}
   return temperatureC === undefined || salinityPsu === undefined
     ? seaWaterDensity
