@@ -8,13 +8,20 @@ export interface DrawLoop {
   invalidate(): void
   /** Moves something until its step says that it is done. */
   animate(step: Step): void
-  /** Something that drifts for as long as it is set, at a modest rate; undefined stops it. */
+  /**
+   * Something that drifts for as long as it is set, at a modest rate; undefined stops it. Where drawing turns out slow
+   * it comes to rest, so that the machine stays free for the controls; set again a while later, it tries once more.
+   */
   drift(step: ((deltaMs: number) => void) | undefined): void
   dispose(): void
 }
 
 const driftMs = 33
 const longestStepMs = 60
+/** A frame that comes this much after its time was slow to draw; so many in a row bring the drift to rest. */
+const lateMs = 80
+const lateFrames = 4
+const restMs = 60_000
 
 export function createDrawLoop(draw: () => void): DrawLoop {
   const steps = new Set<Step>()
@@ -22,27 +29,33 @@ export function createDrawLoop(draw: () => void): DrawLoop {
   let frame = 0
   let timer = 0
   let last = 0
-  let due = 0
+  let due = Infinity
+  let late = 0
+  let restedAt = -Infinity
 
   function tick(now: number) {
     frame = 0
     const delta = last === 0 ? 16 : Math.min(longestStepMs, now - last)
     last = now
+    late = now > due + lateMs ? late + 1 : 0
+    due = Infinity
+    if (late >= lateFrames) {
+      drifting = undefined
+      restedAt = now
+      late = 0
+    }
     for (const step of steps) if (!step(delta)) steps.delete(step)
     drifting?.(delta)
     draw()
     if (steps.size > 0) invalidate()
-    else if (drifting) rest(now)
+    else if (drifting) goOn(now)
     else last = 0
   }
 
-  // A slow machine must stay free for the controls, so a late frame lengthens the rest before the next.
-  function rest(now: number) {
-    const late = due === 0 ? 0 : Math.max(0, now - due)
-    const wait = Math.min(500, Math.max(driftMs, late * 3))
-    due = now + wait + 17
+  function goOn(now: number) {
+    due = now + driftMs
     clearTimeout(timer)
-    timer = window.setTimeout(invalidate, wait)
+    timer = window.setTimeout(invalidate, driftMs)
   }
 
   function invalidate() {
@@ -56,8 +69,8 @@ export function createDrawLoop(draw: () => void): DrawLoop {
       invalidate()
     },
     drift(step) {
-      drifting = step
-      if (step) invalidate()
+      drifting = performance.now() - restedAt > restMs ? step : undefined
+      if (drifting) invalidate()
       else clearTimeout(timer)
     },
     dispose() {
