@@ -7,7 +7,7 @@ import { hashOf } from './hash'
 import { blockGeometry, latheGeometry } from './solid-geometry'
 import { tubeGeometry } from './tube-geometry'
 import { panelFacing } from './panel-facing'
-import { twineGeometry } from './twine-lines'
+import { barsAlong, twineGeometry } from './twine-lines'
 
 /** One thing to draw. Its slot stays while the design changes; its key tells whether its geometry did. */
 export interface PartItem {
@@ -28,6 +28,7 @@ interface TwineItem {
   readonly pitchM: number
   /** Least width on screen [px]. */
   readonly leastPx: number
+  readonly lightShare: number
 }
 
 /** Flattens a pot's geometry to what is drawn, one item a tube, panel or body. */
@@ -59,13 +60,28 @@ export function partItems(
 }
 
 function tubeItem(tube: Tube, slot: string): PartItem {
-  const sides = tube.part === 'chafe' ? 6 : tube.radiusM > 0.003 ? 12 : 7
+  if (isWrap(tube)) return wrapItem(tube, slot)
+  const sides = tube.radiusM > 0.003 ? 12 : 7
   return {
     slot,
     part: tube.part,
     look: tube.look,
     key: hashOf(tube.points, [tube.radiusM, tube.closed ? 1 : 0]),
     build: () => tubeGeometry(tube.points, tube.radiusM, tube.closed, sides),
+  }
+}
+
+const isWrap = ({ part, look }: Tube) => part === 'chafe' && look !== 'hose'
+
+/** A strip wound round a ring hundreds of times, its turns far too thin to be worth a bar's faces. */
+function wrapItem(tube: Tube, slot: string): PartItem {
+  return {
+    slot: `wrap/${slot}`,
+    part: tube.part,
+    look: tube.look,
+    key: hashOf(tube.points, [tube.radiusM]),
+    build: () => twineGeometry(barsAlong(tube.points, tube.closed)),
+    twine: { radiusM: tube.radiusM, lines: 1, pitchM: 1, leastPx: 1.15, lightShare: 0.5 },
   }
 }
 
@@ -82,6 +98,7 @@ function meshItem(mesh: MeshLines, slot: string, netting: Netting | undefined): 
       lines: mesh.thinning,
       pitchM: netting ? linePitch(netting) : mesh.diameterM * 10,
       leastPx: 1.15,
+      lightShare: 1,
     },
   }
 }

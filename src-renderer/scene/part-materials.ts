@@ -11,14 +11,16 @@ import { floatTexture } from './float-texture'
 import { grainTexture, type Grain } from './grain-textures'
 import { looks } from './material-looks'
 import type { PartItem } from './part-items'
-import { createTwineMaterial } from './twine-material'
+import { createTwineMaterial, dressTwine, type TwineLook } from './twine-material'
 
-/** Makes the materials of parts, and owns the grains that they share. */
+/** Makes the materials of parts, and owns what they share. */
 export interface PartMaterials {
   make(item: PartItem): Material
   emphasise(material: Material, item: PartItem, emphasis: Emphasis): void
   /** Brings sizes that changed with the design to a material already in use. */
   refresh(material: Material, item: PartItem): void
+  /** Takes a material back when its part is gone. */
+  release(material: Material, item: PartItem): void
   dispose(): void
 }
 
@@ -31,6 +33,8 @@ export interface Emphasis {
 
 export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterials {
   const grains = new Map<Grain, Texture>()
+  /** Twine whose part is gone: one kept keeps the program on the card, which is slow to build. */
+  const spare: ShaderMaterial[] = []
 
   // Every solid has a grain, plain ones a blank, so that all of them share one program on the card.
   function grain(name: Grain): Texture {
@@ -46,14 +50,14 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
       coat.userData = { paint: map }
       return coat
     }
-    const spec = looks[item.look === 'float' ? 'plastic' : item.look]
     if (item.twine) {
-      return createTwineMaterial(
-        { colour: spec.colour, shine: spec.shine ?? 0.1, ...item.twine },
-        screen,
-        key,
-      )
+      const look = twineLook(item, item.twine)
+      const kept = spare.pop()
+      if (!kept) return createTwineMaterial(look, screen, key)
+      dressTwine(kept, look)
+      return kept
     }
+    const spec = specOf(item)
     return new MeshStandardMaterial({
       color: spec.colour,
       metalness: spec.metalness,
@@ -65,7 +69,7 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
   return {
     make,
     emphasise(material, item, { tint, glow, glowStrength = 0.35 }) {
-      const spec = item.coat ? undefined : looks[item.look === 'float' ? 'plastic' : item.look]
+      const spec = item.coat ? undefined : specOf(item)
       const own = spec?.colour ?? '#ffffff'
       const light = new Color(glow ?? '#000000').multiplyScalar(glow ? glowStrength : 0)
       if (material instanceof ShaderMaterial) {
@@ -80,24 +84,30 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
         material.emissive.copy(light)
       }
     },
-    refresh(material, { twine }) {
-      if (!(material instanceof ShaderMaterial) || !twine) return
-      const { radius, lines, pitch } = material.uniforms
-      if (radius) radius.value = twine.radiusM
-      if (lines) lines.value = twine.lines
-      if (pitch) pitch.value = twine.pitchM
+    refresh(material, item) {
+      if (material instanceof ShaderMaterial && item.twine) dressTwine(material, twineLook(item, item.twine))
+    },
+    release(material, { coat }) {
+      if (material instanceof ShaderMaterial) spare.push(material)
+      else {
+        if (coat) paintOf(material)?.dispose()
+        material.dispose()
+      }
     },
     dispose() {
+      for (const material of spare) material.dispose()
+      spare.length = 0
       for (const texture of grains.values()) texture.dispose()
       grains.clear()
     },
   }
 }
 
-/** Frees a material and the paint that only it uses. */
-export function disposeMaterial(material: Material, item: PartItem): void {
-  if (item.coat) paintOf(material)?.dispose()
-  material.dispose()
+const specOf = ({ look }: PartItem) => looks[look === 'float' ? 'plastic' : look]
+
+function twineLook(item: PartItem, twine: NonNullable<PartItem['twine']>): TwineLook {
+  const { colour, shine = 0.1 } = specOf(item)
+  return { colour, shine, ...twine }
 }
 
 function paintOf(material: Material): Texture | null {

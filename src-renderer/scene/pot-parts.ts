@@ -1,6 +1,6 @@
 import type { PartName } from '@shared/schema/check'
 import { Group, Mesh, type BufferGeometry, type Material } from 'three'
-import { disposeMaterial, type Emphasis, type PartMaterials } from './part-materials'
+import type { Emphasis, PartMaterials } from './part-materials'
 import type { PartItem } from './part-items'
 import { castLayers } from './soft-shadow'
 import { catchTwine } from './twine-picking'
@@ -31,7 +31,7 @@ export function createPotParts(materials: PartMaterials): PotParts {
   function drop(slot: string, { item, mesh }: Drawn) {
     group.remove(mesh)
     mesh.geometry.dispose()
-    disposeMaterial(mesh.material, item)
+    materials.release(mesh.material, item)
     parts.delete(mesh)
     drawn.delete(slot)
   }

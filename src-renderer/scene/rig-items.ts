@@ -4,7 +4,7 @@ import { hashOf } from './hash'
 import type { PartItem } from './part-items'
 import type { RigLine } from './scene-model'
 import { tubeGeometry } from './tube-geometry'
-import { twineGeometry } from './twine-lines'
+import { barsAlong, twineGeometry } from './twine-lines'
 
 /** Places of the line in the pot's own frame, from the float to the pot; `flow` points where the current runs. */
 export function linePoints(line: RigLine, flow: Vector3): Vector3[] {
@@ -18,18 +18,14 @@ export function linePoints(line: RigLine, flow: Vector3): Vector3[] {
 
 /** The whole rope to scale. Never thinner than two pixels, or it could not be seen from where its end is in view. */
 export function ropeItem(points: readonly Vector3[], radiusM: number, look: Look): PartItem {
-  const segments = new Float32Array(Math.max(0, points.length - 1) * 6)
-  points.slice(1).forEach((to, k) => {
-    points[k]?.toArray(segments, k * 6)
-    to.toArray(segments, k * 6 + 3)
-  })
+  const segments = barsAlong(Float32Array.from(points.flatMap((point) => point.toArray())), false)
   return {
     slot: `rig/rope/${look}`,
     part: 'rope',
     look,
     key: hashOf(segments),
     build: () => twineGeometry(segments),
-    twine: { radiusM, lines: 1, pitchM: 1, leastPx: 2.2 },
+    twine: { radiusM, lines: 1, pitchM: 1, leastPx: 2.2, lightShare: 1 },
   }
 }
 

@@ -47,7 +47,7 @@ export function studioLight(renderer: WebGLRenderer): WebGLRenderTarget {
     return glow
   })
   const maker = new PMREMGenerator(renderer)
-  const light = maker.fromScene(room, 0.03, 0.1, 30)
+  const light = maker.fromScene(room, 0, 0.1, 30)
   maker.dispose()
   for (const owned of [dome, sheet, walls, ...glows]) owned.dispose()
   return light

@@ -16,6 +16,8 @@ export interface TwineLook {
   readonly pitchM: number
   /** Least width on screen [px]; a lone rope must never vanish. */
   readonly leastPx: number
+  /** Share of the light that reaches it: turns wound close shade each other. */
+  readonly lightShare: number
 }
 
 const vertexShader = /* glsl */ `
@@ -67,6 +69,7 @@ const fragmentShader = /* glsl */ `
   uniform vec3 colour;
   uniform vec3 glow;
   uniform float shine;
+  uniform float lightShare;
   uniform float radius;
   uniform float lines;
   uniform float pitch;
@@ -96,7 +99,7 @@ const fragmentShader = /* glsl */ `
     float sky = 0.5 + 0.5 * dot(normal, up);
     float lit = max(0.0, dot(normal, key));
     float gleam = pow(max(0.0, dot(normal, normalize(key + vEye))), 24.0);
-    vec3 light = colour * (0.35 + 0.5 * sky + 0.9 * lit) + shine * (gleam + 0.12 * sky) + glow;
+    vec3 light = colour * lightShare * (0.35 + 0.5 * sky + 0.9 * lit) + shine * (gleam + 0.12 * sky) + glow;
     float edge = fwidth(vAcross);
     float round = lines > 1.0 ? 1.0 : 1.0 - smoothstep(1.0 - min(0.5, edge), 1.0 + edge, abs(vAcross));
     gl_FragColor = vec4(light, max(cover, leastCover) * max(round, 0.6));
@@ -106,26 +109,35 @@ const fragmentShader = /* glsl */ `
   }
 `
 
-/** One material for all twine of one look; `screen` is shared so that a resize reaches every one of them. */
+/** A material for twine; `screen` is shared so that a resize reaches every one of them. */
 export function createTwineMaterial(look: TwineLook, screen: Vector2, key: Vector3): ShaderMaterial {
   const material = new ShaderMaterial({
     vertexShader,
     fragmentShader,
     side: DoubleSide,
-    uniforms: {
-      colour: { value: new Color(look.colour) },
-      glow: { value: new Color(0, 0, 0) },
-      radius: { value: look.radiusM },
-      shine: { value: look.shine },
-      lines: { value: look.lines },
-      pitch: { value: look.pitchM },
-      leastPx: { value: look.leastPx },
-      leastCover: { value: look.leastPx > 1.5 ? 1 : 0.3 },
-      keyDirection: { value: key },
-      screen: { value: screen },
-    },
+    uniforms: { ...uniformsOf(look), keyDirection: { value: key }, screen: { value: screen } },
   })
   // Coverage by sample needs no sorting, which tens of thousands of crossing strips could not have.
   material.alphaToCoverage = true
   return material
 }
+
+/** Brings a material of other twine to this look, without any glow. */
+export function dressTwine(material: ShaderMaterial, look: TwineLook): void {
+  for (const [name, { value }] of Object.entries(uniformsOf(look))) {
+    const uniform = material.uniforms[name]
+    if (uniform) uniform.value = value
+  }
+}
+
+const uniformsOf = (look: TwineLook) => ({
+  colour: { value: new Color(look.colour) },
+  glow: { value: new Color(0, 0, 0) },
+  radius: { value: look.radiusM },
+  shine: { value: look.shine },
+  lightShare: { value: look.lightShare },
+  lines: { value: look.lines },
+  pitch: { value: look.pitchM },
+  leastPx: { value: look.leastPx },
+  leastCover: { value: look.leastPx > 1.5 ? 1 : 0.3 },
+})

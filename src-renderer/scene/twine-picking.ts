@@ -7,7 +7,7 @@ import {
   type Mesh,
   type Raycaster,
 } from 'three'
-import { InterleavedBufferAttribute } from 'three'
+import { forEachBar } from './twine-lines'
 
 // Share of the distance to the eye within which a bar counts as hit: about three pixels on a common screen.
 const reach = 0.0022
@@ -16,24 +16,18 @@ const reach = 0.0022
 export function catchTwine(mesh: Mesh<BufferGeometry>): void {
   const inverse = new Matrix4()
   const ray = new Ray()
-  const from = new Vector3()
-  const to = new Vector3()
   const onBar = new Vector3()
   mesh.raycast = (raycaster: Raycaster, hits: Intersection[]) => {
-    const starts = mesh.geometry.getAttribute('start')
     const sphere = mesh.geometry.boundingSphere
-    if (!(starts instanceof InterleavedBufferAttribute) || !sphere) return
+    if (!sphere) return
     ray.copy(raycaster.ray).applyMatrix4(inverse.copy(mesh.matrixWorld).invert())
     if (!ray.intersectsSphere(sphere)) return
-    const numbers = starts.data.array
     let nearest = Infinity
-    for (let k = 0; k + 5 < numbers.length; k += 6) {
-      from.fromArray(numbers, k)
-      to.fromArray(numbers, k + 3)
+    forEachBar(mesh.geometry, (from, to) => {
       const squared = ray.distanceSqToSegment(from, to, undefined, onBar)
       const distance = onBar.distanceTo(ray.origin)
       if (distance < nearest && squared < (reach * distance) ** 2) nearest = distance
-    }
+    })
     if (nearest === Infinity) return
     const point = ray.at(nearest, new Vector3()).applyMatrix4(mesh.matrixWorld)
     hits.push({ distance: nearest, point, object: mesh })
