@@ -15,6 +15,8 @@ export interface CameraRig {
   /** Turns by a key's name; false where the key means nothing here. */
   key(name: string): boolean
   resized(): void
+  /** Forgets where it looked from. */
+  rest(): void
   dispose(): void
 }
 
@@ -179,6 +181,14 @@ export function createCameraRig(
         const direction = camera.position.clone().sub(controls.target).normalize()
         place(direction)
       }
+    },
+    rest() {
+      move++
+      framed = touched = settling = false
+      // What is left of a turn's swing goes with an update that does not damp it.
+      controls.enableDamping = false
+      controls.update()
+      controls.enableDamping = !reducedMotion
     },
     dispose() {
       controls.dispose()

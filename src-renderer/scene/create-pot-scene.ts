@@ -56,6 +56,10 @@ export function createPotScene(host: HTMLElement, options: SceneOptions): PotSce
     },
     toPng: (scale) => inner?.toPng(scale) ?? Promise.reject(new Error(noPicture)),
     memory: () => inner?.memory() ?? { geometries: 0, textures: 0 },
+    rest() {
+      model = lit = undefined
+      inner?.rest()
+    },
     dispose() {
       host.removeEventListener('webglcontextlost', lost, true)
       host.removeEventListener('webglcontextrestored', restored, true)

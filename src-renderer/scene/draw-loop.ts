@@ -13,7 +13,8 @@ export interface DrawLoop {
    * it comes to rest, so that the machine stays free for the controls; set again a while later, it tries once more.
    */
   drift(step: ((deltaMs: number) => void) | undefined): void
-  dispose(): void
+  /** Stops all that moves, and draws no more until asked again. */
+  halt(): void
 }
 
 const driftMs = 33
@@ -73,11 +74,13 @@ export function createDrawLoop(draw: () => void): DrawLoop {
       if (drifting) invalidate()
       else clearTimeout(timer)
     },
-    dispose() {
+    halt() {
       cancelAnimationFrame(frame)
       clearTimeout(timer)
       steps.clear()
       drifting = undefined
+      frame = last = 0
+      due = Infinity
     },
   }
 }

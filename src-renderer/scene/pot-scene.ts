@@ -200,10 +200,19 @@ function run(
       const { geometries, textures } = stage.renderer.info.memory
       return { geometries, textures }
     },
+    rest() {
+      entering++
+      rig.rest()
+      loop.halt()
+      model = pointedAt = undefined
+      fold = pose = 0
+      moving = stale = false
+      isNew = true
+    },
     dispose() {
       listening.abort()
       watcher.disconnect()
-      loop.dispose()
+      loop.halt()
       rig.dispose()
       content.dispose()
       stage.dispose()

@@ -67,5 +67,7 @@ export interface PotScene {
   toPng(scale?: number): Promise<Blob>
   /** What is held on the graphics card, for a test of steadiness. */
   memory(): { geometries: number; textures: number }
+  /** Comes to rest and lets its pot go; the next is seen as if the view were new. */
+  rest(): void
   dispose(): void
 }
