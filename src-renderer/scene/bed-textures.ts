@@ -1,6 +1,6 @@
 import type { Bottom } from '@shared/schema/water'
 import { CanvasTexture, Color, RepeatWrapping, SRGBColorSpace } from 'three'
-import { createNoise, createRandom } from './noise'
+import { createRandom, noiseSquare } from './noise'
 import { bedColours } from './palette'
 
 /* The bottom, drawn once a kind: its height gives the colour and the shading. All of them tile. */
@@ -9,16 +9,21 @@ const size = 512
 /** Side of one tile on the bottom [m]. */
 export const bedTileM = 1.1
 
-type Height = (u: number, v: number) => number
+/** A place on the tile, 0 to 1 each way, and what three noises are there: broad, middling and fine. */
+interface Place {
+  u: number
+  v: number
+  swell: number
+  lumps: number
+  grit: number
+}
 
-const swell = createNoise(3, 3, 5)
-const grit = createNoise(64, 2, 7)
-const fine = createNoise(16, 4, 9)
+type Height = (place: Place) => number
 
-function ripples(u: number, v: number): number {
-  const phase = 9 * u + 0.55 * swell(u, v)
+function ripples({ u, swell, lumps, grit }: Place): number {
+  const phase = 9 * u + 0.55 * swell
   const crest = 0.5 + 0.5 * Math.sin(2 * Math.PI * phase)
-  return 0.75 * crest ** 1.6 + 0.12 * grit(u, v) + 0.13 * fine(u, v)
+  return 0.75 * crest ** 1.6 + 0.12 * grit + 0.13 * lumps
 }
 
 /** Nearest and second nearest of scattered points, wrapping; pebbles and slabs are cut from these. */
@@ -59,27 +64,43 @@ function createCells(count: number, seed: number): (u: number, v: number) => [nu
 const pebbles = createCells(1600, 31)
 const slabs = createCells(30, 47)
 
-function gravel(u: number, v: number): number {
+function gravel({ u, v, grit }: Place): number {
   const [first, second, tone] = pebbles(u, v)
   const dome = Math.min(1, (second - first) * 2.2) ** 0.5
-  return 0.1 + dome * (0.42 + 0.4 * tone) + 0.08 * grit(u, v)
+  return 0.1 + dome * (0.42 + 0.4 * tone) + 0.08 * grit
 }
 
-function rock(u: number, v: number): number {
-  const bent = 0.06 * (fine(u, v) - 0.5)
+function rock({ u, v, lumps }: Place): number {
+  const bent = 0.06 * (lumps - 0.5)
   const [first, second, tone] = slabs((u + bent + 1) % 1, (v + bent + 1) % 1)
   const crack = Math.min(1, (second - first) * 5)
-  return 0.12 + 0.4 * crack + 0.22 * tone + 0.3 * fine(u, v) * crack
+  return 0.12 + 0.4 * crack + 0.22 * tone + 0.3 * lumps * crack
 }
 
 const heights: Record<Bottom, Height> = {
-  mud: (u, v) => 0.72 * swell(u, v) + 0.2 * fine(u, v),
-  silt: (u, v) => 0.6 * swell(u, v) + 0.3 * fine(u, v) + 0.06 * grit(u, v),
-  'silty-sand': (u, v) => 0.45 * swell(u, v) + 0.3 * fine(u, v) + 0.22 * grit(u, v),
-  sand: (u, v) => 0.3 * swell(u, v) + 0.3 * fine(u, v) + 0.4 * grit(u, v),
+  mud: ({ swell, lumps }) => 0.72 * swell + 0.2 * lumps,
+  silt: ({ swell, lumps, grit }) => 0.6 * swell + 0.3 * lumps + 0.06 * grit,
+  'silty-sand': ({ swell, lumps, grit }) => 0.45 * swell + 0.3 * lumps + 0.22 * grit,
+  sand: ({ swell, lumps, grit }) => 0.3 * swell + 0.3 * lumps + 0.4 * grit,
   'rippled-sand': ripples,
   gravel,
   rock,
+}
+
+/** The height at each place of a tile, row by row. */
+function levelsOf(height: Height): Float32Array {
+  const swell = noiseSquare(size, 3, 3, 5)
+  const lumps = noiseSquare(size, 16, 4, 9)
+  const grit = noiseSquare(size, 64, 2, 7)
+  const place: Place = { u: 0, v: 0, swell: 0, lumps: 0, grit: 0 }
+  return Float32Array.from({ length: size * size }, (_, k) => {
+    place.u = (k % size) / size
+    place.v = Math.floor(k / size) / size
+    place.swell = swell[k] ?? 0
+    place.lumps = lumps[k] ?? 0
+    place.grit = grit[k] ?? 0
+    return height(place)
+  })
 }
 
 /** Least and greatest lightness of each bottom: soft bottoms are even, stones are not. */
@@ -109,12 +130,8 @@ const reliefOf: Record<Bottom, number> = {
  * here and costs nothing in a frame. The caller disposes it.
  */
 export function bedTexture(bottom: Bottom): CanvasTexture {
-  const height = heights[bottom]
   const [low, high] = contrast[bottom]
-  const levels = new Float32Array(size * size)
-  for (let y = 0; y < size; y++) {
-    for (let x = 0; x < size; x++) levels[y * size + x] = height(x / size, y / size)
-  }
+  const levels = levelsOf(heights[bottom])
   const level = (x: number, y: number) => levels[((y + size) % size) * size + ((x + size) % size)] ?? 0
   // The picture holds sRGB bytes, so the colour is mixed in sRGB.
   const base = new Color(bedColours[bottom]).getRGB({ r: 0, g: 0, b: 0 }, SRGBColorSpace)

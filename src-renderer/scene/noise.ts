@@ -10,27 +10,40 @@ export function createRandom(seed: number): () => number {
   }
 }
 
-/** Smooth values 0 to 1 over the unit square, `cells` lattice cells a side, wrapping at the edges. */
-function lattice(cells: number, seed: number): (u: number, v: number) => number {
-  const random = createRandom(seed)
-  const values = Float32Array.from({ length: cells * cells }, random)
-  const at = (x: number, y: number) => values[(y % cells) * cells + (x % cells)] ?? 0
-  return (u, v) => {
-    const x = u * cells
-    const y = v * cells
-    const x0 = Math.floor(x)
-    const y0 = Math.floor(y)
-    const fx = (x - x0) ** 2 * (3 - 2 * (x - x0))
-    const fy = (y - y0) ** 2 * (3 - 2 * (y - y0))
-    const top = at(x0, y0) * (1 - fx) + at(x0 + 1, y0) * fx
-    const bottom = at(x0, y0 + 1) * (1 - fx) + at(x0 + 1, y0 + 1) * fx
-    return top * (1 - fy) + bottom * fy
-  }
+/** One direction of a square: for each of `size` places the lattice cells on either side, and how far between. */
+function crossings(size: number, cells: number) {
+  return Array.from({ length: size }, (_, k) => {
+    const at = (k * cells) / size
+    const from = Math.floor(at)
+    const way = at - from
+    return { from: from % cells, to: (from + 1) % cells, share: way ** 2 * (3 - 2 * way) }
+  })
 }
 
-/** Several octaves of lattice noise, each half as strong and twice as fine as the last. */
-export function createNoise(cells: number, octaves: number, seed: number): (u: number, v: number) => number {
-  const layers = Array.from({ length: octaves }, (_, k) => lattice(cells * 2 ** k, seed + k * 101))
+/**
+ * A square of `size` by `size` smooth values 0 to 1, row by row: several octaves of lattice noise, the first with
+ * `cells` cells a side, each next half as strong and twice as fine.
+ */
+export function noiseSquare(size: number, cells: number, octaves: number, seed: number): Float32Array {
+  const square = new Float32Array(size * size)
   const total = 2 - 2 ** (1 - octaves)
-  return (u, v) => layers.reduce((sum, layer, k) => sum + layer(u, v) * 0.5 ** k, 0) / total
+  for (let octave = 0; octave < octaves; octave++) {
+    const side = cells * 2 ** octave
+    const lattice = Float32Array.from({ length: side * side }, createRandom(seed + octave * 101))
+    const strength = 0.5 ** octave / total
+    const ways = crossings(size, side)
+    ways.forEach((down, y) => {
+      const above = lattice.subarray(down.from * side, (down.from + 1) * side)
+      const below = lattice.subarray(down.to * side, (down.to + 1) * side)
+      const row = square.subarray(y * size, (y + 1) * size)
+      ways.forEach(({ from, to, share }, x) => {
+        const top = mix(above[from], above[to], share)
+        const bottom = mix(below[from], below[to], share)
+        row[x] = (row[x] ?? 0) + strength * mix(top, bottom, down.share)
+      })
+    })
+  }
+  return square
 }
+
+const mix = (from = 0, to = 0, share = 0) => from + (to - from) * share
