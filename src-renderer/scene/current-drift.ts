@@ -57,6 +57,7 @@ export function createCurrentDrift(): CurrentDrift {
     transparent: true,
     opacity: 0.62,
     side: DoubleSide,
+    forceSinglePass: true,
     toneMapped: false,
     depthWrite: false,
   })

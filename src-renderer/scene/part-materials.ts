@@ -1,16 +1,9 @@
-import {
-  Color,
-  MeshStandardMaterial,
-  ShaderMaterial,
-  type Material,
-  Texture,
-  type Vector2,
-  type Vector3,
-} from 'three'
+import { Color, MeshPhongMaterial, MixOperation, ShaderMaterial, type Material, Texture } from 'three'
 import { floatTexture } from './float-texture'
 import { grainTexture, type Grain } from './grain-textures'
-import { looks } from './material-looks'
+import { looks, type LookSpec } from './material-looks'
 import type { PartItem } from './part-items'
+import type { Stage } from './stage'
 import { createTwineMaterial, dressTwine, type TwineLook } from './twine-material'
 
 /** Makes the materials of parts, and owns what they share. */
@@ -31,7 +24,11 @@ export interface Emphasis {
   readonly glowStrength?: number
 }
 
-export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterials {
+export function createPartMaterials({
+  screen,
+  key,
+  studio,
+}: Pick<Stage, 'screen' | 'key' | 'studio'>): PartMaterials {
   const grains = new Map<Grain, Texture>()
   /** Twine whose part is gone: one kept keeps the program on the card, which is slow to build. */
   const spare: ShaderMaterial[] = []
@@ -44,12 +41,6 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
   }
 
   function make(item: PartItem): Material {
-    if (item.coat) {
-      const map = floatTexture(item.coat.colours, item.coat.pattern)
-      const coat = new MeshStandardMaterial({ map, roughness: 0.38, metalness: 0 })
-      coat.userData = { paint: map }
-      return coat
-    }
     if (item.twine) {
       const look = twineLook(item, item.twine)
       const kept = spare.pop()
@@ -57,30 +48,44 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
       dressTwine(kept, look)
       return kept
     }
-    const spec = specOf(item)
-    return new MeshStandardMaterial({
-      color: spec.colour,
-      metalness: spec.metalness,
-      roughness: spec.roughness,
-      map: grain(item.grain ?? spec.grain ?? 'plain'),
+    const surface = surfaceOf(item)
+    const { metalness, roughness, grain: own } = surface
+    const gloss = 1 - roughness
+    const map = item.coat
+      ? floatTexture(item.coat.colours, item.coat.pattern)
+      : grain(item.grain ?? own ?? 'plain')
+    const material = new MeshPhongMaterial({
+      map,
+      shininess: 2 / roughness ** 3,
+      specular: new Color().setScalar(0.02 + 0.25 * gloss ** 2 + 0.4 * metalness * gloss),
+      envMap: studio,
+      combine: MixOperation,
+      userData: { paint: item.coat && map },
     })
+    colourIn(material, surface, undefined)
+    return material
+  }
+
+  /** A tint stands for a value, so neither metal nor what it mirrors may colour it. */
+  function colourIn(material: MeshPhongMaterial, surface: LookSpec, tint: string | undefined) {
+    const { colour, metalness, roughness } = surface
+    const gloss = 1 - roughness
+    // What a metal mirrors, its own colour does not scatter.
+    material.color.set(tint ?? colour).multiplyScalar(tint ? 1 : 1 - 0.6 * metalness)
+    material.reflectivity = tint ? 0 : 0.1 * gloss ** 2 + 0.5 * metalness * gloss
   }
 
   return {
     make,
     emphasise(material, item, { tint, glow, glowStrength = 0.35 }) {
-      const spec = item.coat ? undefined : specOf(item)
-      const own = spec?.colour ?? '#ffffff'
       const light = new Color(glow ?? '#000000').multiplyScalar(glow ? glowStrength : 0)
       if (material instanceof ShaderMaterial) {
         const { colour, glow: glowing } = material.uniforms
-        if (colour?.value instanceof Color) colour.value.set(tint ?? own)
+        if (colour?.value instanceof Color) colour.value.set(tint ?? surfaceOf(item).colour)
         if (glowing?.value instanceof Color) glowing.value.copy(light)
-      } else if (material instanceof MeshStandardMaterial) {
-        // A tint stands for a value, so neither paint nor metal may colour it.
+      } else if (material instanceof MeshPhongMaterial) {
         if (item.coat) material.map = tint ? grain('plain') : paintOf(material)
-        material.color.set(tint ?? own)
-        material.metalness = tint ? 0 : (spec?.metalness ?? 0)
+        colourIn(material, surfaceOf(item), tint)
         material.emissive.copy(light)
       }
     },
@@ -103,10 +108,13 @@ export function createPartMaterials(screen: Vector2, key: Vector3): PartMaterial
   }
 }
 
-const specOf = ({ look }: PartItem) => looks[look === 'float' ? 'plastic' : look]
+const paintedCoat: LookSpec = { colour: '#ffffff', metalness: 0, roughness: 0.38 }
+
+const surfaceOf = ({ look, coat }: PartItem): LookSpec =>
+  coat ? paintedCoat : looks[look === 'float' ? 'plastic' : look]
 
 function twineLook(item: PartItem, twine: NonNullable<PartItem['twine']>): TwineLook {
-  const { colour, shine = 0.1 } = specOf(item)
+  const { colour, shine = 0.1 } = surfaceOf(item)
   return { colour, shine, ...twine }
 }
 

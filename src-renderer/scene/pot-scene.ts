@@ -36,6 +36,8 @@ export function openPotScene(host: HTMLElement, options: SceneOptions): PotScene
     host.append(layer)
   }
   words.style.pointerEvents = 'none'
+  // Black until something is drawn on it.
+  canvas.style.visibility = 'hidden'
   host.tabIndex = 0
   return run(host, canvas, words, pen, stage, options)
 }
@@ -67,6 +69,7 @@ function run(
   function draw() {
     bringUp()
     stage.renderer.render(stage.scene, stage.camera)
+    canvas.style.visibility = 'visible'
     drawNotes(pen, stage.camera, content.notes(), palette, size.x, size.y)
   }
 
@@ -80,7 +83,8 @@ function run(
     words.height = clientHeight * ratio
     pen.setTransform(ratio, 0, 0, ratio, 0, 0)
     rig.resized()
-    draw()
+    // Each thing drawn has its program built on the card, so nothing is drawn ahead of the pot.
+    if (model) draw()
   }
 
   function refresh() {

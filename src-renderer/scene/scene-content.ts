@@ -40,7 +40,7 @@ export function createSceneContent(
   stage: Stage,
   texts: Pick<SceneOptions, 'lengthText' | 'speedText'>,
 ): SceneContent {
-  const materials = createPartMaterials(stage.screen, stage.key)
+  const materials = createPartMaterials(stage)
   const parts = createPotParts(materials)
   const crab = createCrab()
   const seabed = createSeabed()

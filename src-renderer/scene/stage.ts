@@ -8,6 +8,7 @@ import {
   SRGBColorSpace,
   Vector2,
   Vector3,
+  type Texture,
   WebGLRenderer,
 } from 'three'
 import type { Palette } from './palette'
@@ -20,6 +21,8 @@ export interface Stage {
   readonly camera: PerspectiveCamera
   /** Towards the key light, in the world; shared with twine and shadow. */
   readonly key: Vector3
+  /** What metal mirrors. */
+  readonly studio: Texture
   /** Size of the drawing [px], shared with twine. */
   readonly screen: Vector2
   resize(width: number, height: number, pixelRatio: number): void
@@ -47,13 +50,11 @@ export function createStage(canvas: HTMLCanvasElement): Stage | undefined {
   const key = new Vector3(0.42, 1, 0.55).normalize()
   const screen = new Vector2(1, 1)
 
-  const environment = studioLight(renderer)
-  scene.environment = environment.texture
-  scene.environmentIntensity = 0.62
+  const studio = studioLight(renderer)
 
   const keyLight = new DirectionalLight('#fffaf2', 1.7)
   keyLight.position.copy(key).multiplyScalar(10)
-  const sky = new HemisphereLight('#eaf2f7', '#8c8678', 0.5)
+  const sky = new HemisphereLight('#eef4f8', '#b0aca4', 3.7)
   scene.add(keyLight, sky)
 
   let ground: CanvasTexture | undefined
@@ -64,6 +65,7 @@ export function createStage(canvas: HTMLCanvasElement): Stage | undefined {
     camera,
     key,
     screen,
+    studio: studio.texture,
     resize(width, height, pixelRatio) {
       renderer.setPixelRatio(pixelRatio)
       renderer.setSize(width, height, false)
@@ -78,7 +80,7 @@ export function createStage(canvas: HTMLCanvasElement): Stage | undefined {
     },
     dispose() {
       ground?.dispose()
-      environment.dispose()
+      studio.dispose()
       keyLight.dispose()
       sky.dispose()
       renderer.dispose()

@@ -2,14 +2,16 @@ import {
   BackSide,
   BufferAttribute,
   Color,
+  CubeCamera,
+  HalfFloatType,
+  LinearMipmapLinearFilter,
   Mesh,
   MeshBasicMaterial,
   PlaneGeometry,
-  PMREMGenerator,
   Scene,
   SphereGeometry,
+  WebGLCubeRenderTarget,
   type WebGLRenderer,
-  type WebGLRenderTarget,
 } from 'three'
 
 /** Two soft boxes overhead and one at the side, as brightness, place and size. */
@@ -19,8 +21,11 @@ const lamps = [
   { brightness: 4, at: [5, 1.5, -6], size: 3 },
 ] as const
 
+/** Side of each face [px]: no metal of a pot is so bright that it mirrors more. */
+const size = 32
+
 /** What polished and galvanised metal mirrors: a plain studio, pale above and grey below. The caller disposes it. */
-export function studioLight(renderer: WebGLRenderer): WebGLRenderTarget {
+export function studioLight(renderer: WebGLRenderer): WebGLCubeRenderTarget {
   const room = new Scene()
   const dome = new SphereGeometry(10, 24, 16)
   const height = dome.getAttribute('position')
@@ -46,9 +51,12 @@ export function studioLight(renderer: WebGLRenderer): WebGLRenderTarget {
     room.add(lamp)
     return glow
   })
-  const maker = new PMREMGenerator(renderer)
-  const light = maker.fromScene(room, 0, 0.1, 30)
-  maker.dispose()
+  const light = new WebGLCubeRenderTarget(size, {
+    type: HalfFloatType,
+    generateMipmaps: true,
+    minFilter: LinearMipmapLinearFilter,
+  })
+  new CubeCamera(0.1, 30, light).update(renderer, room)
   for (const owned of [dome, sheet, walls, ...glows]) owned.dispose()
   return light
 }

@@ -16,9 +16,11 @@ export function createWaterSurface(): WaterSurface {
     transparent: true,
     opacity: 0.2,
     side: DoubleSide,
+    forceSinglePass: true,
     depthWrite: false,
   })
-  const edge = new MeshBasicMaterial({ transparent: true, opacity: 0.6, side: DoubleSide, depthWrite: false })
+  const edge = sheet.clone()
+  edge.opacity = 0.6
   const group = new Group()
   group.add(new Mesh(disc, sheet), new Mesh(rim, edge))
   group.renderOrder = 3
