@@ -5,6 +5,7 @@ import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
 import type { OpenedEdition, Places } from './app'
+import { softwareGraphics } from './software-graphics'
 
 const program = fileURLToPath(new URL('../../out/main/potwright.js', import.meta.url))
 
@@ -12,16 +13,13 @@ export const chromiumOptions = {
   executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
   args: [
     '--no-sandbox',
-    '--use-angle=swiftshader',
-    '--enable-unsafe-swiftshader',
+    ...softwareGraphics,
     '--ignore-gpu-blocklist',
     '--no-first-run',
     '--disable-background-networking',
     '--disable-component-update',
     '--disable-sync',
     '--disable-quic',
-    // The page itself is drawn faster without the graphics that are themselves software; the pot is still drawn by them.
-    '--disable-gpu-compositing',
   ],
 }
 

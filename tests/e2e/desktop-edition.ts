@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { _electron, type ElectronApplication } from 'playwright-core'
 import type { OpenedEdition, Places } from './app'
 import { fetchedRuntime } from './electron-runtime.mjs'
+import { softwareGraphics } from './software-graphics'
 
 const main = fileURLToPath(new URL('../../out/main/index.js', import.meta.url))
 
@@ -19,14 +20,7 @@ export function desktopLaunch({ home, dataFolder }: Places, more: readonly strin
   return {
     executablePath: runtime,
     // Test machines run as root, where the runtime refuses its sandbox; the program itself always asks for it.
-    args: [
-      '--no-sandbox',
-      '--use-angle=swiftshader',
-      '--enable-unsafe-swiftshader',
-      '--data',
-      dataFolder,
-      ...more,
-    ],
+    args: ['--no-sandbox', ...softwareGraphics, '--data', dataFolder, ...more],
     env: { ...stringsOf(process.env), POTWRIGHT_HOME: home, POTWRIGHT_TEST_MAIN: main },
   }
 }
