@@ -10,6 +10,7 @@ export interface PackInUse {
   readonly owner: 'built-in' | 'user'
   readonly pack: RulePack
   readonly own?: PackJson
+  /** The shipped one beside the user's own. */
   readonly builtIn?: RulePack
 }
 
@@ -33,7 +34,7 @@ export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[];
         owner: merged?.ok ? 'user' : 'built-in',
         pack,
         ...(ownPack ? { own: ownPack } : {}),
-        ...(builtIn ? { builtIn } : {}),
+        ...(ownPack && builtIn ? { builtIn } : {}),
       })
   }
   return { packs, problems }

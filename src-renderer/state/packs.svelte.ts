@@ -10,7 +10,7 @@ export interface RegionRules {
   readonly pack: RulePack
   readonly owner: 'built-in' | 'user'
   readonly own?: RulePack
-  readonly builtIn?: RulePack
+  readonly builtIn?: RulePack | undefined
 }
 
 /** The rules of every region, shipped and the reader's own; theirs stand in for shipped ones. */
@@ -39,26 +39,11 @@ class PacksState {
       return
     }
     this.error = undefined
-    const read = answer.value.packs.map((one) => ({ ...one, read: parsePack(one.pack) }))
-    this.regions = read
-      .flatMap(({ region, owner, own, builtIn, read: pack }) =>
-        pack.ok
-          ? [
-              {
-                region,
-                owner,
-                pack: pack.value,
-                ...part('own', own),
-                ...(own ? part('builtIn', builtIn) : { builtIn: pack.value }),
-              },
-            ]
-          : [],
-      )
+    const { packs, problems } = answer.value
+    this.regions = packs
+      .map(({ own, ...one }) => ({ ...one, builtIn: own ? one.builtIn : one.pack, ...read(own) }))
       .sort((a, b) => a.pack.name.localeCompare(b.pack.name))
-    this.problems = [
-      ...read.flatMap(({ region, read: one }) => (one.ok ? [] : [{ region, message: one.error.message }])),
-      ...answer.value.problems.map(({ file, message }) => ({ region: file, message })),
-    ]
+    this.problems = problems.map(({ file, message }) => ({ region: file, message }))
   }
 
   /** Keeps rules of the reader's own; what is refused leaves those in use as they are. */
@@ -83,9 +68,10 @@ class PacksState {
   }
 }
 
-function part<K extends 'own' | 'builtIn'>(key: K, raw: unknown): Partial<Record<K, RulePack>> {
-  const read = raw === undefined ? undefined : parsePack(raw)
-  return read?.ok ? ({ [key]: read.value } as Record<K, RulePack>) : {}
+/** Rules of the reader's own; a file that was kept and does not fit is among the problems. */
+function read(raw: unknown): { own?: RulePack } {
+  const pack = raw === undefined ? undefined : parsePack(raw)
+  return pack?.ok ? { own: pack.value } : {}
 }
 
 export const packs = new PacksState()
