@@ -7,6 +7,7 @@ import { askForDataFolder } from './window/data-folder'
 import { answerCalls } from './ipc/answer-calls'
 import { sheetPrinter } from './printing/print-sheet'
 import { openData } from './services/open-data'
+import { readShippedAhead } from './services/packs-in-use'
 import { readLicences } from './services/read-licences'
 import { homeFolder } from './storage/home'
 import { version } from './version'
@@ -34,7 +35,10 @@ app.setPath('sessionData', join(home, 'session'))
 // Asked for of every process; whoever runs this as root, as test machines do, has to give it up by name.
 if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox()
 protocol.registerSchemesAsPrivileged([
-  { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
+  {
+    scheme: 'app',
+    privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true, codeCache: true },
+  },
 ])
 
 // Whoever comes second leaves before touching the disk; the first shows its window.
@@ -107,6 +111,7 @@ async function start(): Promise<void> {
   app.on('window-all-closed', () => void close().finally(() => app.quit()))
   const open = await openWindow(home, built('../preload/preload.cjs'), citedHosts(packFiles.values()))
   shown.window = open
+  readShippedAhead()
   services.onNotice((notice) => open.tell(notice))
   await open.load()
   for (const path of waiting.splice(0)) await openFile(path)

@@ -1,4 +1,5 @@
 import { openData } from '@main/services/open-data'
+import { readShippedAhead } from '@main/services/packs-in-use'
 import { readLicences } from '@main/services/read-licences'
 import { errnoCode } from '@main/storage/storage-fault'
 import { version } from '@main/version'
@@ -47,6 +48,7 @@ export async function openLocalHost(
       message: `Port ${options.port} cannot be used: another program has it. Name another, or none.`,
       path: 'port',
     })
+  readShippedAhead()
   return ok({
     ...host,
     dataFolder,

@@ -18,6 +18,11 @@ export interface PackInUse {
 let read: ReadonlyMap<string, RulePack> | undefined
 const shipped = () => (read ??= readPacks())
 
+/** Reads the shipped packs before they are asked for, as when the page that will ask is still starting. */
+export function readShippedAhead(): void {
+  setImmediate(shipped)
+}
+
 /** The packs to judge by, by region, and the user's files that cannot be used. */
 export async function packsInUse(own: PackFolder): Promise<{ packs: PackInUse[]; problems: PackProblem[] }> {
   const { packs: mine, problems } = await own.all()
