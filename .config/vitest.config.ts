@@ -16,6 +16,9 @@ const nodeAlias = { ...aliases, electron: electronStandIn }
 // A test says whether something is right; how long it takes on a busy machine is no fault.
 const slowMachine = 120_000
 
+// Modules hold nothing that one test could leave to another, and reading them anew for each file takes half the time.
+const isolate = false
+
 export default defineConfig({
   root,
   test: {
@@ -32,6 +35,7 @@ export default defineConfig({
           name: 'shared',
           testTimeout: slowMachine,
           environment: 'node',
+          isolate,
           setupFiles: [setup],
           include: ['shared/**/*.test.ts'],
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
@@ -44,6 +48,7 @@ export default defineConfig({
           name: 'main',
           testTimeout: slowMachine,
           environment: 'node',
+          isolate,
           setupFiles: [setup],
           include: ['src-main/**/*.test.ts', 'tests/*.test.ts', 'assets/**/*.test.ts'],
           benchmark: { include: [] },
