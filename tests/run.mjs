@@ -5,8 +5,8 @@ import { fileURLToPath } from 'node:url'
 import { fetchedRuntime } from './e2e/electron-runtime.mjs'
 
 /*
- * `npm test`: every check of the project, with the time each took. The last line is the sum: `N passed, N failed`,
- * with the skipped where there are some.
+ * `npm test`: every check of the project one after the other, with the time each took. The last line is the sum:
+ * `N passed, N failed`, with the skipped where there are some.
  */
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..')
@@ -18,18 +18,14 @@ const trouble = []
 rmSync(reports, { recursive: true, force: true })
 mkdirSync(reports, { recursive: true })
 
-const checks = [
-  [
-    'types of components',
-    ...[bin('svelte-check'), '--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'],
-  ],
-  ['lint', bin('eslint'), '-c', '.config/eslint.config.js', '.', '--max-warnings', '0'],
-  ['format', bin('prettier'), '--check', '--log-level', 'warn', '.'],
-  ['types', bin('tsc'), '--noEmit', '-p', 'tsconfig.json'],
-  ['build', bin('electron-vite'), 'build', '--logLevel', 'warn'],
-]
-// Each keeps one processor busy, and the machines that run this have two at least.
-await Promise.all([workThrough(checks), workThrough(checks)])
+const eslint = [bin('eslint'), '-c', '.config/eslint.config.js', '.', '--max-warnings', '0']
+await check('lint', eslint)
+await check('format', [bin('prettier'), '--check', '--log-level', 'warn', '.'])
+await check('types', [bin('tsc'), '--noEmit', '-p', 'tsconfig.json'])
+await check('types of components', [
+  bin('svelte-check'),
+  ...['--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'],
+])
 await vitest('units and published values', '.config/vitest.config.ts', [
   '--project',
   'shared',
@@ -37,6 +33,7 @@ await vitest('units and published values', '.config/vitest.config.ts', [
   'main',
 ])
 await vitest('components in a browser', '.config/vitest.config.ts', ['--project', 'renderer'])
+await check('build', [bin('electron-vite'), 'build'])
 if (fetchedRuntime() === undefined)
   say(
     '\n!! The desktop runtime for tests is not here, so the desktop journeys are SKIPPED. Fetch it: node tests/e2e/electron-runtime.mjs',
@@ -48,14 +45,11 @@ const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : ''
 say(`\n${total.passed} passed, ${total.failed} failed${skipped}`)
 process.exitCode = total.failed > 0 ? 1 : 0
 
-/** Takes one check after the other off the list; each passes or fails as a whole and counts as one. */
-async function workThrough(list) {
-  for (let next = list.shift(); next; next = list.shift()) {
-    const [name, ...command] = next
-    const code = await stage(name, command, 'pipe')
-    if (code === 0) total.passed++
-    else fail(name)
-  }
+/** A check that passes or fails as a whole and counts as one. */
+async function check(name, command) {
+  const code = await stage(name, command)
+  if (code === 0) total.passed++
+  else fail(name)
 }
 
 /** Tests that count themselves. */
@@ -87,22 +81,18 @@ function fail(name) {
   trouble.push(name)
 }
 
-/** Runs a command and says how long it took; one that runs beside others has its words kept together. */
-async function stage(name, [program, ...args], output = 'inherit') {
-  if (output === 'inherit') say(`\n== ${name}`)
+async function stage(name, [program, ...args]) {
+  say(`\n== ${name}`)
   const start = Date.now()
   const child = spawn(program, args, {
     cwd: root,
-    stdio: ['ignore', output, output],
+    stdio: 'inherit',
     env: { ...process.env, CI: '1', VITE_CONFIG_NATIVE_IGNORE_WARNING: 'true' },
   })
-  const words = []
-  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (part) => words.push(part))
   const code = await new Promise((done) => {
     child.on('error', () => done(1))
     child.on('close', (ended) => done(ended ?? 1))
   })
-  if (output === 'pipe') say(`\n== ${name}\n${Buffer.concat(words).toString().trim()}`)
   say(`-- ${name}: ${code === 0 ? 'done' : 'FAILED'} in ${((Date.now() - start) / 1000).toFixed(1)} s`)
   return code
 }
