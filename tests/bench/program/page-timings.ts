@@ -85,6 +85,27 @@ export async function heldBy(page: Page): Promise<{ mb: number; nodes: number; l
   return { mb: usedSize / 2 ** 20, nodes, listeners: jsEventListeners }
 }
 
+/** How much of what the page holds is code that the browser compiled [MB]: it goes on compiling what is used often. */
+export async function compiledCode(page: Page): Promise<number> {
+  const session = await page.context().newCDPSession(page)
+  const chunks: string[] = []
+  session.on('HeapProfiler.addHeapSnapshotChunk', ({ chunk }) => chunks.push(chunk))
+  await session.send('HeapProfiler.takeHeapSnapshot')
+  await session.detach()
+  const { snapshot, nodes } = JSON.parse(chunks.join('')) as HeapSnapshot
+  const { node_fields: fields, node_types: types } = snapshot.meta
+  const code = types[0].indexOf('code')
+  let bytes = 0
+  for (let node = 0; node < nodes.length; node += fields.length)
+    if (nodes[node + fields.indexOf('type')] === code) bytes += nodes[node + fields.indexOf('self_size')] ?? 0
+  return bytes / 2 ** 20
+}
+
+interface HeapSnapshot {
+  readonly snapshot: { readonly meta: { readonly node_fields: string[]; readonly node_types: [string[]] } }
+  readonly nodes: number[]
+}
+
 export function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b)
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN
