@@ -101,13 +101,19 @@ test('a cold start with 500 pots and 100,000 events', async () => {
   const services = await openTestServices(join(folder, 'fleet'))
   await writeFleet(services, 500, 100_000)
   services.close()
+  const before = performance.now()
+  const empty = await browser.newPage()
+  await empty.goto('about:blank')
+  const emptyMs = performance.now() - before
+  await empty.close()
   const start = performance.now()
   await onPage('fleet', async (page) => {
     add(
       'Start: program, page and Bench ready, 500 pots and 100,000 events',
       ms(performance.now() - start),
-      '',
+      '1500 ms',
     )
+    add('  an empty page of this browser alone', ms(emptyMs), '')
     await page.locator('canvas').first().waitFor()
     add('  and the picture of the pot with it', ms(performance.now() - start), '')
     const opened = performance.now()
