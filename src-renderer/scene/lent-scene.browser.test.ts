@@ -2,6 +2,7 @@ import '@renderer/ui/theme.css'
 import { starterPots } from '@shared/design/starter-pots'
 import { expect, test, vi } from 'vitest'
 import { lendScene, type LentScene } from './lent-scene'
+import type { SceneMode } from './scene-model'
 
 function addPlace(): HTMLElement {
   const place = document.createElement('div')
@@ -18,10 +19,10 @@ const optionsOf = () => ({
   onPick: vi.fn(),
 })
 
-function showStarter({ scene }: LentScene, k: number) {
+function showStarter({ scene }: LentScene, k: number, mode: SceneMode = 'built') {
   const pot = starterPots[k]
   if (!pot) throw new Error('there is no starting shape')
-  scene.show({ pot, mode: 'built', bottom: 'sand' })
+  scene.show({ pot, mode, bottom: 'sand' })
 }
 
 async function pixels({ scene }: LentScene) {
@@ -29,8 +30,9 @@ async function pixels({ scene }: LentScene) {
 }
 
 test('a view given back is lent again, and shows the next pot as a new one would', async () => {
-  const first = lendScene(addPlace(), optionsOf())
-  showStarter(first, 1)
+  const before = optionsOf()
+  const first = lendScene(addPlace(), before)
+  showStarter(first, 1, 'folded')
   const beside = lendScene(addPlace(), optionsOf())
   expect(beside.host).not.toBe(first.host)
   showStarter(beside, 0)
@@ -52,6 +54,7 @@ test('a view given back is lent again, and shows the next pot as a new one would
   for (const kind of ['pointerdown', 'pointerup'])
     canvas?.dispatchEvent(new PointerEvent(kind, { clientX: 2, clientY: 2, pointerId: 1 }))
   expect(options.onPick).toHaveBeenCalledOnce()
+  expect(before.onPick).not.toHaveBeenCalled()
   again.giveBack()
 
   const moving = lendScene(place, { ...optionsOf(), reducedMotion: false })

@@ -63,7 +63,7 @@ export function twineGeometry(segments: Float32Array, facing?: Float32Array): Bu
   return geometry
 }
 
-/** Hands over both ends of every bar of a twine geometry; nothing where it is no twine. */
+/** Hands over both ends of every bar of a geometry of twine, in vectors that are used again for the next. */
 export function forEachBar(geometry: BufferGeometry, visit: (from: Vector3, to: Vector3) => void): void {
   const start = geometry.getAttribute('start')
   const end = geometry.getAttribute('end')

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { openApp, openPlainApp } from './app'
+import { openApp } from './app'
 import { axeFindings, axeInBothThemes } from './axe'
 import { everyPlace } from './places'
 
@@ -18,7 +18,7 @@ test('no place has anything that axe objects to, in either theme', { timeout: 24
 })
 
 test('at 200 % everything can be reached and nothing scrolls sideways', { timeout: 240_000 }, async () => {
-  const app = await openPlainApp()
+  const app = await openApp('browser')
   const { page } = app
   // A window of 1280 by 800 has this many of its pixels left at twice the size.
   await page.setViewportSize({ width: 640, height: 400 })
@@ -30,7 +30,7 @@ test('at 200 % everything can be reached and nothing scrolls sideways', { timeou
 })
 
 test('in forced colours no place loses its words or its marks', { timeout: 240_000 }, async () => {
-  const app = await openPlainApp()
+  const app = await openApp('browser')
   const { page } = app
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark', reducedMotion: 'reduce' })
   const found: string[] = []
